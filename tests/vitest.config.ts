@@ -1,0 +1,10 @@
+// Unit, storage, fault and architecture tests; the end-to-end tests have their own runner beside this file.
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+    testTimeout: 30_000,
+  },
+});
