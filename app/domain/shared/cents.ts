@@ -32,7 +32,7 @@ export function roundToCents(numerator: bigint, denominator: bigint): Cents {
 
 /**
  * Reads an amount that a person typed: '1,250.50', '1250,5', '1 250', '-12'. A single separator followed by exactly three digits is
- * read as a thousands mark. Returns null when it is not an amount or has more than two decimals.
+ * read as a thousands mark, unless a zero stands before it. Returns null when it is not an amount or has more than two decimals.
  */
 export function readCents(text: string): Cents | null {
   const compact = text.replace(/[\s\u00a0\u202f']/g, '').replace('\u2212', '-');
@@ -45,7 +45,7 @@ export function readCents(text: string): Cents | null {
   const isDecimal =
     lastMark >= 0 && tail.length <= 2 && (markCount === 1 || digits.indexOf(digits[lastMark] ?? '') === lastMark);
   const wholePart = isDecimal ? digits.slice(0, lastMark) : digits;
-  if (/[.,]/.test(wholePart) && !/^\d{1,3}([.,]\d{3})+$/.test(wholePart)) return null;
+  if (/[.,]/.test(wholePart) && !/^[1-9]\d{0,2}([.,])\d{3}(\1\d{3})*$/.test(wholePart)) return null;
   const whole = wholePart.replace(/[.,]/g, '');
   const hundredths = isDecimal ? tail.padEnd(2, '0') : '00';
   const amount = Number(`${whole || '0'}${hundredths}`);

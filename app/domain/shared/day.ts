@@ -11,9 +11,14 @@ export type Day = string;
  * @throws when the text is not a real day; call `isDay` on foreign text first.
  */
 export function dayNumber(day: Day): number {
-  const number = Date.UTC(Number(day.slice(0, 4)), Number(day.slice(5, 7)) - 1, Number(day.slice(8, 10)));
-  if (Number.isNaN(number)) throw new Error(`Not a calendar day: ${day}`);
-  return number / millisecondsInDay;
+  const year = Number(day.slice(0, 4));
+  const month = Number(day.slice(5, 7));
+  const dayOfMonth = Number(day.slice(8));
+  const date = new Date(Date.UTC(year, month - 1, dayOfMonth));
+  // Date.UTC rolls over: it would take 30 February for 2 March.
+  const isReal = date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === dayOfMonth;
+  if (!isReal || day.length !== 10) throw new Error(`Not a calendar day: ${day}`);
+  return date.getTime() / millisecondsInDay;
 }
 
 /** The calendar day with this number counted from 1970-01-01. */
