@@ -1,0 +1,25 @@
+// The names of the channels as plain data for the preload, which carries no schemas. A test proves that they equal the contract's.
+
+export const channelNames = [
+  'desk:read',
+  'desk:set-person',
+  'desk:set-theme',
+  'lot:read',
+  'vehicle:open',
+  'vehicle:take-in',
+  'vehicle:change',
+  'vehicle:withdraw',
+  'edit:undo',
+  'edit:redo',
+  'shop:read',
+  'shop:change',
+  'sheet:preview',
+  'sheet:print',
+  'sheet:open',
+  'sheet:show-folder',
+  'fleet:choose',
+  'fleet:restore-trouble',
+  'fleet:back-up',
+] as const;
+
+export const eventNames = ['lot:row-changed', 'lot:all-changed', 'desk:changed', 'menu:chosen'] as const;

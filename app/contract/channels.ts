@@ -1,0 +1,113 @@
+// Everything the page may ask of the main process, once: name, what goes in, what comes out, who may, whether it changes anything.
+// No channel takes a path or a URL.
+import { z } from 'zod';
+import { checkSchema, dealerSchema, personSchema, ratesSchema, roleSchema } from '../domain/fleet/shop.ts';
+import { identifierSchema } from '../domain/shared/identifier.ts';
+import { sheetKindSchema, sheetSchema } from '../domain/sheets/sheet.ts';
+import { vehicleChangeSchema } from '../domain/vehicle/change.ts';
+import { takeInSchema } from '../domain/vehicle/take-in.ts';
+import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema } from './views.ts';
+
+const everybody = roleSchema.options;
+const manager = ['manager'] as const;
+const workshop = ['manager', 'technician'] as const;
+const nothing = z.strictObject({});
+const oneVehicle = z.strictObject({ id: identifierSchema });
+const changed = z.strictObject({ view: vehicleViewSchema, desk: deskSchema });
+
+const shopPartSchema = z.discriminatedUnion('part', [
+  z.strictObject({ part: z.literal('dealer'), value: dealerSchema }),
+  z.strictObject({ part: z.literal('rates'), value: ratesSchema }),
+  z.strictObject({ part: z.literal('people'), value: z.array(personSchema).min(1).max(60) }),
+  z.strictObject({ part: z.literal('checklist'), value: z.array(checkSchema).max(60) }),
+]);
+export type ShopPart = z.infer<typeof shopPartSchema>;
+
+const printRequest = z.strictObject({
+  kind: sheetKindSchema,
+  vehicleIds: z.array(identifierSchema).min(1).max(500),
+});
+/** A printed file, named so that it can be opened again by this name; never a path. */
+const printedSchema = z.strictObject({ fileName: z.string(), pages: z.int().min(1) });
+
+export const channels = {
+  'desk:read': { input: nothing, output: deskSchema, roles: everybody, mutates: false },
+  'desk:set-person': {
+    input: z.strictObject({ personId: identifierSchema }),
+    output: deskSchema,
+    roles: everybody,
+    mutates: true,
+  },
+  'desk:set-theme': {
+    input: z.strictObject({ theme: themeSchema }),
+    output: deskSchema,
+    roles: everybody,
+    mutates: true,
+  },
+  'lot:read': { input: nothing, output: z.array(lotRowSchema).readonly(), roles: everybody, mutates: false },
+  'vehicle:open': { input: oneVehicle, output: vehicleViewSchema, roles: everybody, mutates: false },
+  'vehicle:take-in': { input: takeInSchema, output: changed, roles: manager, mutates: true },
+  'vehicle:change': {
+    input: z.strictObject({ id: identifierSchema, baseRevision: z.int().min(1), change: vehicleChangeSchema }),
+    output: changed,
+    roles: everybody,
+    mutates: true,
+  },
+  'vehicle:withdraw': {
+    input: z.strictObject({ id: identifierSchema, baseRevision: z.int().min(1) }),
+    output: deskSchema,
+    roles: manager,
+    mutates: true,
+  },
+  'edit:undo': {
+    input: nothing,
+    output: z.strictObject({ vehicleId: identifierSchema, desk: deskSchema }),
+    roles: workshop,
+    mutates: true,
+  },
+  'edit:redo': {
+    input: nothing,
+    output: z.strictObject({ vehicleId: identifierSchema, desk: deskSchema }),
+    roles: workshop,
+    mutates: true,
+  },
+  'shop:read': { input: nothing, output: shopViewSchema, roles: manager, mutates: false },
+  'shop:change': {
+    input: z.strictObject({ baseRevision: z.int().min(0), change: shopPartSchema }),
+    output: z.strictObject({ view: shopViewSchema, desk: deskSchema }),
+    roles: manager,
+    mutates: true,
+  },
+  'sheet:preview': {
+    input: z.strictObject({ kind: sheetKindSchema, id: identifierSchema }),
+    output: sheetSchema,
+    roles: everybody,
+    mutates: false,
+  },
+  'sheet:print': { input: printRequest, output: z.array(printedSchema).readonly(), roles: everybody, mutates: true },
+  'sheet:open': {
+    input: z.strictObject({ fileName: z.string().max(160) }),
+    output: nothing,
+    roles: everybody,
+    mutates: false,
+  },
+  'sheet:show-folder': { input: nothing, output: nothing, roles: everybody, mutates: false },
+  'fleet:choose': { input: nothing, output: deskSchema, roles: manager, mutates: true },
+  'fleet:restore-trouble': {
+    input: z.strictObject({ id: z.string().max(200) }),
+    output: deskSchema,
+    roles: manager,
+    mutates: true,
+  },
+  'fleet:back-up': { input: nothing, output: deskSchema, roles: manager, mutates: true },
+} as const satisfies Record<string, ChannelSpec>;
+
+export type ChannelSpec = {
+  readonly input: z.ZodType;
+  readonly output: z.ZodType;
+  readonly roles: readonly z.infer<typeof roleSchema>[];
+  readonly mutates: boolean;
+};
+export type ChannelName = keyof typeof channels;
+export type ChannelInput<Name extends ChannelName> = z.infer<(typeof channels)[Name]['input']>;
+export type ChannelOutput<Name extends ChannelName> = z.infer<(typeof channels)[Name]['output']>;

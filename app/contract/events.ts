@@ -1,0 +1,18 @@
+// What the main process tells the page unasked. Payloads are plain data.
+import { z } from 'zod';
+import { identifierSchema } from '../domain/shared/identifier.ts';
+import { deskSchema, lotRowSchema } from './views.ts';
+
+export const events = {
+  /** One vehicle changed; `row` is null when it left the lot. */
+  'lot:row-changed': z.strictObject({ id: identifierSchema, row: lotRowSchema.nullable() }),
+  /** A new day, a new fleet, or another person at the desk: read everything again. */
+  'lot:all-changed': z.strictObject({}),
+  'desk:changed': deskSchema,
+  /** A command of the window's own menu. */
+  'menu:chosen': z.strictObject({
+    command: z.enum(['undo', 'redo', 'find', 'take-in', 'lot', 'sheets', 'setup']),
+  }),
+} as const satisfies Record<string, z.ZodType>;
+export type EventName = keyof typeof events;
+export type EventPayload<Name extends EventName> = z.infer<(typeof events)[Name]>;

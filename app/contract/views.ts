@@ -1,0 +1,176 @@
+// What the page is shown, as schemas: rows of the lot, one vehicle with its reckoning, the desk, the shop. Derived data only.
+import { z } from 'zod';
+import { personSchema, roleSchema, shopSchema } from '../domain/fleet/shop.ts';
+import type { Costs } from '../domain/money/costs.ts';
+import type { Gate } from '../domain/readiness/gate.ts';
+import { daySchema, instantSchema } from '../domain/shared/day.ts';
+import { identifierSchema } from '../domain/shared/identifier.ts';
+import { causeSchema, standingSchema } from '../domain/time/cause.ts';
+import type { HeldDays } from '../domain/time/held-days.ts';
+import { factListSchema } from '../domain/vehicle/change.ts';
+import { identitySchema } from '../domain/vehicle/identity.ts';
+import type { NextMove } from '../domain/vehicle/reckon.ts';
+import { vehicleSchema } from '../domain/vehicle/vehicle.ts';
+
+const centsOrNull = z.int().nullable();
+const dayOrNull = daySchema.nullable();
+const actorSchema = z.enum(['manager', 'technician', 'sales', 'outside']);
+const nextMoveSchema = z.strictObject({ who: actorSchema, what: z.string() }) satisfies z.ZodType<NextMove>;
+
+const stretchSchema = z.strictObject({ cause: causeSchema, from: daySchema, days: z.int().min(1), what: z.string() });
+const standingNowSchema = z.strictObject({
+  standing: standingSchema,
+  since: daySchema,
+  what: z.string(),
+  expectedOn: dayOrNull,
+});
+const heldDaysSchema = z.strictObject({
+  heldDays: z.int().min(0),
+  stretches: z.array(stretchSchema).readonly(),
+  byCause: z.partialRecord(causeSchema, z.int()),
+  now: standingNowSchema,
+}) satisfies z.ZodType<HeldDays>;
+
+const gateSchema = z.strictObject({
+  key: z.string(),
+  title: z.string(),
+  state: z.enum(['met', 'open', 'stale', 'not-needed']),
+  metOn: dayOrNull,
+  items: z
+    .array(
+      z.strictObject({
+        text: z.string(),
+        who: actorSchema,
+        since: dayOrNull,
+        place: z.union([
+          z.strictObject({ list: factListSchema, id: identifierSchema.nullable() }),
+          z.strictObject({ section: z.enum(['identity', 'purchase', 'arrival', 'targets', 'sale']) }),
+        ]),
+      }),
+    )
+    .readonly(),
+}) satisfies z.ZodType<Gate>;
+
+const costsSchema = z.strictObject({
+  lines: z
+    .array(
+      z.strictObject({
+        group: z.enum([
+          'purchase',
+          'fees',
+          'transport',
+          'parts',
+          'cores',
+          'labour',
+          'sublet',
+          'codes',
+          'other',
+          'interest',
+          'overhead',
+        ]),
+        state: z.enum(['spent', 'committed', 'to-come']),
+        what: z.string(),
+        cents: z.int(),
+      }),
+    )
+    .readonly(),
+  spentCents: z.int(),
+  committedCents: z.int(),
+  toComeCents: z.int(),
+  acquisitionCents: z.int(),
+  reconditioningCents: z.int(),
+  holdingCents: z.int(),
+  startingMarginCents: centsOrNull,
+  marginLeftCents: centsOrNull,
+  marginExpectedCents: centsOrNull,
+  marginUsedBasisPoints: z.int().nullable(),
+  breakEvenOn: dayOrNull,
+  budgetCents: centsOrNull,
+  budgetLeftCents: centsOrNull,
+  missing: z.array(z.string()).readonly(),
+}) satisfies z.ZodType<Costs>;
+
+/** One line of the lot. `money` is null for whoever may not see it. */
+export const lotRowSchema = z.strictObject({
+  id: identifierSchema,
+  identity: identitySchema.pick({
+    stockNumber: true,
+    vin: true,
+    modelYear: true,
+    make: true,
+    model: true,
+    colour: true,
+    location: true,
+    keyTag: true,
+  }),
+  boughtOn: daySchema,
+  held: heldDaysSchema,
+  nextMove: nextMoveSchema.nullable(),
+  holdingGates: z.int(),
+  isReady: z.boolean(),
+  askingCents: centsOrNull,
+  money: z
+    .strictObject({
+      spentCents: z.int(),
+      marginLeftCents: centsOrNull,
+      marginExpectedCents: centsOrNull,
+      breakEvenOn: dayOrNull,
+    })
+    .nullable(),
+});
+export type LotRow = z.infer<typeof lotRowSchema>;
+
+/** One vehicle, opened. Money that the person may not see is blanked in the record and `costs` is null. */
+export const vehicleViewSchema = z.strictObject({
+  revision: z.int().min(0),
+  savedAt: instantSchema,
+  isReadOnly: z.boolean(),
+  vehicle: vehicleSchema,
+  today: daySchema,
+  readiness: z.strictObject({
+    gates: z.array(gateSchema).readonly(),
+    workFinishedOn: dayOrNull,
+    verifiedOn: dayOrNull,
+    presentedOn: dayOrNull,
+    readyOn: dayOrNull,
+    isReady: z.boolean(),
+  }),
+  held: heldDaysSchema,
+  nextMove: nextMoveSchema.nullable(),
+  costs: costsSchema.nullable(),
+});
+export type VehicleView = z.infer<typeof vehicleViewSchema>;
+
+export const fileTroubleSchema = z.strictObject({
+  id: z.string(),
+  fileName: z.string(),
+  sentence: z.string(),
+  lastGoodCopyAt: instantSchema.nullable(),
+});
+export type FileTrouble = z.infer<typeof fileTroubleSchema>;
+
+export const themeSchema = z.enum(['system', 'light', 'dark']);
+export type Theme = z.infer<typeof themeSchema>;
+
+/** What the frame around the screens needs: who is at the desk, which fleet is open, what is wrong with it, what can be undone. */
+export const deskSchema = z.strictObject({
+  appVersion: z.string(),
+  today: daySchema,
+  theme: themeSchema,
+  fleetName: z.string(),
+  isSample: z.boolean(),
+  /** Null: the fleet folder is new and nothing has been set up yet. */
+  shop: shopSchema.pick({ dealer: true, checklist: true }).nullable(),
+  people: z.array(personSchema.omit({ labourCentsPerHour: true })).readonly(),
+  person: z.strictObject({ id: identifierSchema, name: z.string(), role: roleSchema }),
+  seesMoney: z.boolean(),
+  readOnlyReason: z.string().nullable(),
+  troubles: z.array(fileTroubleSchema).readonly(),
+  lastBackupAt: instantSchema.nullable(),
+  undo: z.string().nullable(),
+  redo: z.string().nullable(),
+});
+export type Desk = z.infer<typeof deskSchema>;
+
+export const shopViewSchema = z.strictObject({ revision: z.int().min(0), shop: shopSchema });
+export type ShopView = z.infer<typeof shopViewSchema>;

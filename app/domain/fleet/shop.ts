@@ -1,0 +1,71 @@
+// The shop's own settings: who the dealer is, its rates, its people, its checklist. One record in the fleet folder.
+import { z } from 'zod';
+import { positiveCentsSchema } from '../shared/cents.ts';
+import { daySchema } from '../shared/day.ts';
+import { identifierSchema } from '../shared/identifier.ts';
+import { filledLineSchema, lineSchema, paragraphSchema } from '../shared/text.ts';
+import { marketSchema } from '../vehicle/market.ts';
+import { workTouchSchema } from '../work/work-area.ts';
+
+export const roleSchema = z.enum(['manager', 'technician', 'sales']);
+export type Role = z.infer<typeof roleSchema>;
+
+export const dealerSchema = z.strictObject({
+  name: filledLineSchema(80),
+  address: paragraphSchema(300),
+  phone: lineSchema(40),
+  market: marketSchema,
+  /** ISO 4217 code, three letters. */
+  currency: z.string().regex(/^[A-Z]{3}$/, 'Three capital letters, for example USD or EUR.'),
+  distanceUnit: z.enum(['km', 'mi']),
+  paper: z.enum(['a4', 'letter']),
+  /** What title or registration paper is called here. */
+  paperName: filledLineSchema(40),
+  /** Words printed at the foot of the sheet for sales, the shop's own. */
+  buyerNotice: paragraphSchema(600),
+});
+export type Dealer = z.infer<typeof dealerSchema>;
+
+export const ratesSchema = z.strictObject({
+  labourCentsPerHour: positiveCentsSchema,
+  /** Simple yearly interest on the purchase price, in parts per million: 8 % is 80,000. */
+  fundingRatePpm: z.int().min(0).max(1_000_000),
+  /** ISDA 2006 Definitions 4.16 (d) Actual/365 (Fixed) and (e) Actual/360. */
+  dayCount: z.enum(['actual-365', 'actual-360']),
+  overheadCentsPerDay: positiveCentsSchema,
+  /** Whether the day of purchase counts as a day held (common practice differs, no source). */
+  countsFirstDay: z.boolean(),
+});
+export type Rates = z.infer<typeof ratesSchema>;
+
+export const personSchema = z.strictObject({
+  id: identifierSchema,
+  name: filledLineSchema(60),
+  role: roleSchema,
+  /** Null: the shop's rate. */
+  labourCentsPerHour: positiveCentsSchema.nullable(),
+  isActive: z.boolean(),
+});
+export type Person = z.infer<typeof personSchema>;
+
+export const checkSchema = z.strictObject({
+  id: identifierSchema,
+  title: filledLineSchema(120),
+  /** 'verify': proves that the work held. 'present': makes the vehicle fit to be seen. */
+  stage: z.enum(['verify', 'present']),
+  who: roleSchema,
+  /** Later work that touches one of these makes a signature under this check stale. */
+  staleAfter: z.array(workTouchSchema).max(5),
+  isActive: z.boolean(),
+});
+export type Check = z.infer<typeof checkSchema>;
+
+export const shopSchema = z.strictObject({
+  dealer: dealerSchema,
+  rates: ratesSchema,
+  people: z.array(personSchema).min(1).max(60),
+  checklist: z.array(checkSchema).max(60),
+  /** Set in the invented sample only: the day the sample takes for today, and that everything in it is invented. */
+  sample: z.strictObject({ today: daySchema }).nullable(),
+});
+export type Shop = z.infer<typeof shopSchema>;

@@ -1,0 +1,56 @@
+// What holding a vehicle costs: simple interest on its purchase price and an amount a day. Real funding terms are not here.
+import type { Rates } from '../fleet/shop.ts';
+import { type Cents, checkCents, roundToCents } from '../shared/cents.ts';
+
+const partsPerMillion = 1_000_000n;
+
+/** The year's length the day count divides by: ISDA 2006 Definitions 4.16 (d) Actual/365 (Fixed), (e) Actual/360. */
+export function daysInYear(dayCount: Rates['dayCount']): number {
+  return dayCount === 'actual-360' ? 360 : 365;
+}
+
+/**
+ * Simple interest in cents on `principalCents` for whole `days` at `ratePpm` parts per million a year, rounded once to the nearest cent.
+ * Source of the day counts: ISDA 2006 Definitions 4.16 (d), (e).
+ */
+export function simpleInterestCents(
+  principalCents: Cents,
+  days: number,
+  { fundingRatePpm, dayCount }: Pick<Rates, 'fundingRatePpm' | 'dayCount'>,
+): Cents {
+  const numerator = BigInt(principalCents) * BigInt(fundingRatePpm) * BigInt(days);
+  return roundToCents(numerator, partsPerMillion * BigInt(daysInYear(dayCount)));
+}
+
+export type HoldingCost = { readonly interestCents: Cents; readonly overheadCents: Cents };
+
+export function holdingCost(purchasePriceCents: Cents, heldDays: number, rates: Rates): HoldingCost {
+  return {
+    interestCents: simpleInterestCents(purchasePriceCents, heldDays, rates),
+    overheadCents: checkCents(rates.overheadCentsPerDay * heldDays),
+  };
+}
+
+/** Whole days that `amountCents` pays for from a vehicle already held `heldDays`; null when holding costs nothing. Negative amounts: 0. */
+export function daysPaidFor(
+  amountCents: Cents,
+  purchasePriceCents: Cents,
+  heldDays: number,
+  rates: Rates,
+): number | null {
+  const costAt = (days: number) => {
+    const cost = holdingCost(purchasePriceCents, days, rates);
+    return cost.interestCents + cost.overheadCents;
+  };
+  const limit = costAt(heldDays) + amountCents;
+  const longest = 36_525;
+  if (costAt(longest) <= limit) return null;
+  let low = 0;
+  let high = longest;
+  while (low < high) {
+    const middle = Math.ceil((low + high) / 2);
+    if (costAt(middle) <= limit) low = middle;
+    else high = middle - 1;
+  }
+  return Math.max(0, low - heldDays);
+}

@@ -1,0 +1,214 @@
+// The gates that the facts of the work decide by themselves: arrival, scan, decisions, parts, codes, programming, sublet, repairs.
+import { isOpenRepair } from '../diagnosis/fault.ts';
+import { jobProgress } from '../programming/job-progress.ts';
+import { type Day, laterDay } from '../shared/day.ts';
+import { plural } from '../shared/text.ts';
+import type { Vehicle } from '../vehicle/vehicle.ts';
+import type { Gate, GateItem } from './gate.ts';
+
+function latest(days: readonly (Day | null)[]): Day | null {
+  return days.reduce<Day | null>(
+    (last, day) => (day === null ? last : last === null ? day : laterDay(last, day)),
+    null,
+  );
+}
+
+function gate(key: string, title: string, items: readonly GateItem[], metOn: Day | null, isNeeded = true): Gate {
+  if (items.length > 0) return { key, title, state: 'open', metOn: null, items };
+  return isNeeded
+    ? { key, title, state: 'met', metOn, items }
+    : { key, title, state: 'not-needed', metOn: null, items };
+}
+
+function arrivedGate({ arrival, purchase }: Vehicle): Gate {
+  const items: GateItem[] =
+    arrival.arrivedOn === null
+      ? [
+          {
+            text: arrival.expectedOn
+              ? `In transit, expected on ${arrival.expectedOn}`
+              : 'In transit, no day of arrival known',
+            who: 'outside',
+            since: purchase.boughtOn,
+            place: { section: 'arrival' },
+          },
+        ]
+      : [];
+  return gate('arrived', 'Here', items, arrival.arrivedOn);
+}
+
+/** The day of the first scan; null before it. A vehicle that does not answer is scanned too: its modules are recorded as silent. */
+export function inspectedOn(vehicle: Vehicle): Day | null {
+  return vehicle.scans.reduce<Day | null>(
+    (first, scan) => (first === null || scan.takenOn < first ? scan.takenOn : first),
+    null,
+  );
+}
+
+function inspectedGate(vehicle: Vehicle): Gate {
+  const scannedOn = inspectedOn(vehicle);
+  const items: GateItem[] =
+    scannedOn === null
+      ? [
+          {
+            text: 'Scan on arrival is missing',
+            who: 'technician',
+            since: vehicle.arrival.arrivedOn,
+            place: { list: 'scans', id: null },
+          },
+        ]
+      : [];
+  return gate('inspected', 'Scanned on arrival', items, scannedOn);
+}
+
+function decidedGate({ faults }: Vehicle): Gate {
+  const items = faults
+    .filter((fault) => fault.decision === null)
+    .map(
+      (fault): GateItem => ({
+        text: `Decide: ${fault.what}`,
+        who: 'manager',
+        since: fault.foundOn,
+        place: { list: 'faults', id: fault.id },
+      }),
+    );
+  return gate(
+    'decided',
+    'Every fault decided',
+    items,
+    latest(faults.map((fault) => fault.decision?.decidedOn ?? null)),
+    faults.length > 0,
+  );
+}
+
+function partItem(part: Vehicle['parts'][number]): GateItem | null {
+  const place = { list: 'parts', id: part.id } as const;
+  if (part.fittedOn !== null || part.returnedOn !== null) return null;
+  if (part.receivedOn !== null)
+    return { text: `Fit or send back: ${part.what}`, who: 'technician', since: part.receivedOn, place };
+  if (part.orderedOn === null) return { text: `Order: ${part.what}`, who: 'manager', since: part.neededOn, place };
+  const due = part.expectedOn ? `, expected on ${part.expectedOn}` : ', no day promised';
+  return {
+    text: `Part on its way: ${part.what}${part.supplier ? ` from ${part.supplier}` : ''}${due}`,
+    who: 'outside',
+    since: part.orderedOn,
+    place,
+  };
+}
+
+function partsGate({ parts }: Vehicle): Gate {
+  const items = parts.map(partItem).filter((item) => item !== null);
+  return gate(
+    'parts',
+    'Parts in and fitted',
+    items,
+    latest(parts.map((part) => part.fittedOn ?? part.returnedOn)),
+    parts.length > 0,
+  );
+}
+
+function codesGate({ codeRequests, jobs }: Vehicle): Gate {
+  const items = codeRequests.flatMap((request): GateItem[] => {
+    const place = { list: 'codeRequests', id: request.id } as const;
+    const name = request.module || request.kind;
+    if (request.outcome === 'given') return [];
+    if (request.outcome === 'refused') {
+      const isReplaced = codeRequests.some((other) => other.kind === request.kind && other.outcome === 'given');
+      const isNeeded = jobs.some((job) => job.codeRequestId === request.id) || !isReplaced;
+      return isReplaced || !isNeeded
+        ? []
+        : [{ text: `Code refused, find another way: ${name}`, who: 'manager', since: request.answeredOn, place }];
+    }
+    if (request.askedOn === null)
+      return [{ text: `Ask for the code: ${name}`, who: 'manager', since: request.notedOn, place }];
+    const due = request.expectedOn ? `, expected on ${request.expectedOn}` : '';
+    return [
+      {
+        text: `Code asked: ${name}${request.askedOf ? ` of ${request.askedOf}` : ''}${due}`,
+        who: 'outside',
+        since: request.askedOn,
+        place,
+      },
+    ];
+  });
+  return gate(
+    'codes',
+    'Codes in hand',
+    items,
+    latest(codeRequests.map((request) => request.answeredOn)),
+    codeRequests.length > 0,
+  );
+}
+
+function programmedGate(vehicle: Vehicle): Gate {
+  const progress = vehicle.jobs.map((job) => jobProgress(vehicle, job));
+  const items = progress
+    .filter((job) => !job.isClosed)
+    .map((job): GateItem => {
+      const left = job.steps.filter((step) => step.state !== 'done' && step.state !== 'left-out').length;
+      const next = job.steps.find((step) => step.state === 'next' || step.state === 'blocked');
+      const words =
+        job.steps.length === 0
+          ? 'no steps written yet'
+          : `${plural(left, 'step', 'steps')} left, next: ${next?.step.title ?? ''}`;
+      const why = next?.state === 'blocked' ? ` (waits: ${next.blockedBy})` : '';
+      return {
+        text: `Program ${job.job.module}: ${words}${why}`,
+        who: 'technician',
+        since: job.canStartOn ?? job.job.openedOn,
+        place: { list: 'jobs', id: job.job.id },
+      };
+    });
+  return gate(
+    'programmed',
+    'Programming finished',
+    items,
+    latest(progress.map((job) => job.closedOn)),
+    vehicle.jobs.length > 0,
+  );
+}
+
+function subletGate({ sublets }: Vehicle): Gate {
+  const items = sublets
+    .filter((sublet) => sublet.backOn === null)
+    .map((sublet): GateItem => {
+      const place = { list: 'sublets', id: sublet.id } as const;
+      if (sublet.sentOn === null)
+        return { text: `Send out: ${sublet.what}`, who: 'manager', since: sublet.notedOn, place };
+      const due = sublet.expectedOn ? `, expected on ${sublet.expectedOn}` : '';
+      return {
+        text: `Out: ${sublet.what}${sublet.supplier ? ` at ${sublet.supplier}` : ''}${due}`,
+        who: 'outside',
+        since: sublet.sentOn,
+        place,
+      };
+    });
+  return gate('sublet', 'Sublet work back', items, latest(sublets.map((sublet) => sublet.backOn)), sublets.length > 0);
+}
+
+function repairedGate({ faults }: Vehicle): Gate {
+  const items = faults.filter(isOpenRepair).map(
+    (fault): GateItem => ({
+      text: `${fault.decision?.kind === 'replace' ? 'Replace' : 'Repair'}: ${fault.what}`,
+      who: 'technician',
+      since: fault.decision?.decidedOn ?? fault.foundOn,
+      place: { list: 'faults', id: fault.id },
+    }),
+  );
+  const isNeeded = faults.some((fault) => fault.decision !== null && fault.decision.kind !== 'leave');
+  return gate('repaired', 'Repairs finished', items, latest(faults.map((fault) => fault.doneOn)), isNeeded);
+}
+
+/** The gates that come before the work is proven, in the order of the way. */
+export function workGates(vehicle: Vehicle): readonly Gate[] {
+  return [
+    arrivedGate(vehicle),
+    inspectedGate(vehicle),
+    decidedGate(vehicle),
+    partsGate(vehicle),
+    codesGate(vehicle),
+    programmedGate(vehicle),
+    subletGate(vehicle),
+    repairedGate(vehicle),
+  ];
+}

@@ -1,0 +1,141 @@
+// What a vehicle has waited for and waits for now, as stretches of days taken from the dated facts. Which wait a day is charged to
+// is decided in held-days.ts.
+import { jobProgress } from '../programming/job-progress.ts';
+import type { Readiness } from '../readiness/gates.ts';
+import { inspectedOn } from '../readiness/work-gates.ts';
+import { type Day, laterDay } from '../shared/day.ts';
+import type { Vehicle } from '../vehicle/vehicle.ts';
+import type { WaitCause } from './cause.ts';
+
+export type Wait = {
+  readonly cause: WaitCause;
+  /** First day of waiting. */
+  readonly from: Day;
+  /** The day on which it was over (that day is no longer waited for); null while open. */
+  readonly until: Day | null;
+  /** Promised or expected end of an open wait; null when nobody has named one. */
+  readonly expectedOn: Day | null;
+  readonly what: string;
+};
+
+function partWaits({ parts }: Vehicle): Wait[] {
+  return parts.flatMap((part): Wait[] => {
+    if (part.orderedOn === null) return [];
+    const what = part.supplier ? `${part.what} from ${part.supplier}` : part.what;
+    return [
+      {
+        cause: 'part',
+        from: part.orderedOn,
+        until: part.receivedOn ?? part.returnedOn,
+        expectedOn: part.expectedOn,
+        what,
+      },
+    ];
+  });
+}
+
+function codeWaits({ codeRequests }: Vehicle): Wait[] {
+  return codeRequests.flatMap((request): Wait[] => {
+    if (request.askedOn === null) return [];
+    const name = `${request.module || request.kind} code`;
+    const what = request.askedOf ? `${name} from ${request.askedOf}` : name;
+    return [{ cause: 'code', from: request.askedOn, until: request.answeredOn, expectedOn: request.expectedOn, what }];
+  });
+}
+
+function subletWaits({ sublets }: Vehicle): Wait[] {
+  return sublets.flatMap((sublet): Wait[] => {
+    if (sublet.sentOn === null) return [];
+    const what = sublet.supplier ? `${sublet.what} at ${sublet.supplier}` : sublet.what;
+    return [{ cause: 'sublet', from: sublet.sentOn, until: sublet.backOn, expectedOn: sublet.expectedOn, what }];
+  });
+}
+
+/** A job waits for programming from the day on which everything it needs is in hand until its last step is done. */
+function programmingWaits(vehicle: Vehicle): Wait[] {
+  return vehicle.jobs.flatMap((job): Wait[] => {
+    const progress = jobProgress(vehicle, job);
+    if (progress.canStartOn === null) return [];
+    const next = progress.steps.find((step) => step.state === 'next' || step.state === 'blocked');
+    const what = next ? `${job.module}: ${next.step.title}` : job.module;
+    return [{ cause: 'programming', from: progress.canStartOn, until: progress.closedOn, expectedOn: null, what }];
+  });
+}
+
+/** A fault waits for its decision; a refused code that a job still counts on waits for somebody to decide on another way. */
+function decisionWaits(vehicle: Vehicle): Wait[] {
+  const faults = vehicle.faults.map(
+    (fault): Wait => ({
+      cause: 'decide',
+      from: fault.foundOn,
+      until: fault.decision?.decidedOn ?? null,
+      expectedOn: null,
+      what: fault.what,
+    }),
+  );
+  const refused = vehicle.codeRequests.flatMap((request): Wait[] => {
+    const isCountedOn = vehicle.jobs.some(
+      (job) => job.codeRequestId === request.id && !jobProgress(vehicle, job).isClosed,
+    );
+    if (request.outcome !== 'refused' || request.answeredOn === null || !isCountedOn) return [];
+    const what = `${request.module || request.kind} code was refused: another way`;
+    return [{ cause: 'decide', from: request.answeredOn, until: null, expectedOn: null, what }];
+  });
+  return [...faults, ...refused];
+}
+
+function stageWaits(vehicle: Vehicle, readiness: Readiness): Wait[] {
+  const { arrivedOn } = vehicle.arrival;
+  const waits: Wait[] = [];
+  if (arrivedOn !== null) {
+    waits.push({
+      cause: 'inspect',
+      from: arrivedOn,
+      until: inspectedOn(vehicle),
+      expectedOn: null,
+      what: 'scan on arrival',
+    });
+    waits.push({
+      cause: 'paper',
+      from: arrivedOn,
+      until: vehicle.purchase.paperReceivedOn,
+      expectedOn: vehicle.purchase.paperExpectedOn,
+      what: vehicle.purchase.paperKind || 'title or registration paper',
+    });
+  }
+  const nextHeld = (from: number) =>
+    readiness.gates.slice(from).find((gate) => gate.state === 'open' || gate.state === 'stale');
+  const stageWhat = nextHeld(0)?.items[0]?.text ?? '';
+  if (readiness.workFinishedOn !== null)
+    waits.push({
+      cause: 'verify',
+      from: readiness.workFinishedOn,
+      until: readiness.verifiedOn,
+      expectedOn: null,
+      what: stageWhat,
+    });
+  if (readiness.verifiedOn !== null)
+    waits.push({
+      cause: 'present',
+      from: readiness.verifiedOn,
+      until: readiness.presentedOn,
+      expectedOn: null,
+      what: stageWhat,
+    });
+  return waits;
+}
+
+/** Every wait in the record that lasted at least a day or is still open. */
+export function waitsOf(vehicle: Vehicle, readiness: Readiness): readonly Wait[] {
+  const all = [
+    ...codeWaits(vehicle),
+    ...partWaits(vehicle),
+    ...subletWaits(vehicle),
+    ...programmingWaits(vehicle),
+    ...decisionWaits(vehicle),
+    ...stageWaits(vehicle, readiness),
+  ];
+  return all
+    .map((wait) => ({ ...wait, from: laterDay(wait.from, vehicle.purchase.boughtOn) }))
+    .filter((wait) => wait.until === null || wait.until > wait.from);
+}
