@@ -24,7 +24,6 @@ export async function openDisplay() {
     detached: true,
   });
   const close = () => void server.kill('SIGTERM');
-  process.once('exit', close);
   const number = await new Promise((resolve, reject) => {
     let complaints = '';
     server.stderr?.on('data', (chunk) => {

@@ -4,11 +4,8 @@ import { spawn } from 'node:child_process';
 import { cpSync, existsSync, renameSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
-import { buildIfStale } from './build.mjs';
-import { hasDisplay, openDisplay } from './display.mjs';
-import { electronRuntime } from './electron-runtime.mjs';
+import { prepareGround } from './ground.mjs';
 import { cacheFolder, fromCallersFolder, projectFolder } from './project-paths.mjs';
-import { ensureSystemLibraries } from './system-libraries.mjs';
 
 /**
  * The program reads `--fleet=DIR` with a full path; people also type `--fleet DIR` and paths from where they are.
@@ -48,17 +45,10 @@ async function start() {
     );
     args.push(`--fleet=${fleet}`);
   }
-  await buildIfStale();
-  const runtime = await electronRuntime();
-  console.log(runtime.reason);
-  await ensureSystemLibraries({ executablePath: runtime.executablePath, needsDisplay: !hasDisplay() });
-  const display = await openDisplay();
-  if (display.isVirtual)
-    console.log(`No screen here: the program opens on a virtual one (DISPLAY=${display.env.DISPLAY}).`);
-
-  const child = spawn(runtime.executablePath, [...runtime.args, ...display.args, ...args], {
+  const ground = await prepareGround();
+  const child = spawn(ground.executablePath, [...ground.args, ...args], {
     stdio: 'inherit',
-    env: { ...process.env, ...display.env },
+    env: { ...process.env, ...ground.env },
   });
   // Ctrl-C reaches the program by itself, a signal to this process alone does not; a second one insists.
   let asked = 0;
@@ -67,7 +57,7 @@ async function start() {
   }
   child.on('error', (error) => console.error(`The program could not be started: ${error.message}`));
   child.on('close', (status, signal) => {
-    display.close();
+    ground.close();
     process.exit(status ?? (signal && asked > 0 ? 130 : 1));
   });
 }

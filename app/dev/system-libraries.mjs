@@ -67,7 +67,7 @@ export async function ensureSystemLibraries(wanted) {
     const names = packages.map((names) => names.at(-1)).join(' ');
     refuse(`This machine lacks what Debian calls: ${names}. Install the same with its own package tool.`);
   }
-  const options = ['-y', '-q', '--no-install-recommends', '-o', 'DPkg::Lock::Timeout=300'];
+  const options = ['-y', '-qq', '--no-install-recommends', '-o', 'Dpkg::Use-Pty=0', '-o', 'DPkg::Lock::Timeout=300'];
   if (!isRoot()) {
     const names = packages.map(offeredName).join(' ');
     refuse(
@@ -76,7 +76,7 @@ export async function ensureSystemLibraries(wanted) {
   }
   // The package lists of a bare machine are empty or old, and only with them is it known which name is offered.
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  await runCommand('apt-get', ['update', '-q'], { env });
+  await runCommand('apt-get', ['update', '-qq'], { env });
   const names = packages.map(offeredName);
   console.log(`Installing system packages: ${names.join(' ')}`);
   const status = await runCommand('apt-get', ['install', ...options, ...names], { env });
