@@ -6,8 +6,8 @@ const projectFolder = path.join(import.meta.dirname, '..');
 
 export default defineConfig({
   testDir: path.join(projectFolder, 'tests', 'e2e'),
-  // Not *.test.ts: those are the other runner's.
-  testMatch: '**/*.e2e.ts',
+  // Files named x.spec.ts; x.test.ts are the other runner's.
+  testMatch: '**/*.spec.ts',
   outputDir: path.join(projectFolder, 'test-results'),
   globalSetup: path.join(projectFolder, 'app', 'dev', 'e2e-ground.mjs'),
   fullyParallel: true,

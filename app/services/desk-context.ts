@@ -1,0 +1,163 @@
+// What every use case works with: the open fleet, who is at the desk, today, and the ways out of the program. No Electron.
+import type { AppError, AppErrorCode } from '../contract/app-error.ts';
+import type { EventName, EventPayload } from '../contract/events.ts';
+import type { Desk, LotRow, VehicleView } from '../contract/views.ts';
+import type { Person, Shop } from '../domain/fleet/shop.ts';
+import type { Day } from '../domain/shared/day.ts';
+import { fail, type Result } from '../domain/shared/result.ts';
+import type { ChangeContext } from '../domain/vehicle/apply-change.ts';
+import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import type { DeskSettings } from '../storage/desk-settings.ts';
+import type { FleetStore } from '../storage/fleet-store.ts';
+import type { Kept } from '../storage/kept.ts';
+import { type StorageProblem, storageSentence } from '../storage/storage-problem.ts';
+import { defaultShop } from './default-shop.ts';
+import { lotRow, vehicleView } from './lot-rows.ts';
+import { ReckoningCache } from './reckoning-cache.ts';
+import { maySeeVehicle, rightsOf, rowFor, viewFor } from './role-rules.ts';
+import { UndoStack } from './undo-stack.ts';
+
+export type Outside = {
+  readonly chooseFolder: () => Promise<string | null>;
+  readonly openFile: (path: string) => Promise<boolean>;
+  readonly showFolder: (path: string) => void;
+  readonly applyTheme: (theme: Desk['theme']) => void;
+};
+
+export type DeskDependencies = {
+  /** The present instant as ISO 8601 in UTC. */
+  readonly clock: () => string;
+  /** The present calendar day at the desk. A sample fleet's own day goes before it. */
+  readonly today: () => Day;
+  readonly newIdentifier: () => string;
+  readonly owner: { readonly user: string; readonly host: string; readonly processId: number };
+  readonly deskSettings: DeskSettings;
+  readonly fontsFolder: string;
+  readonly appVersion: string;
+  readonly outside: Outside;
+  readonly emit: <Name extends EventName>(name: Name, payload: EventPayload<Name>) => void;
+};
+
+export type Answer<Value> = Promise<Result<Value, AppError>>;
+
+export function refuse(code: AppErrorCode, detail = '', problems: AppError['problems'] = []): Result<never, AppError> {
+  return fail({ code, detail, problems });
+}
+
+const codeOfStorageProblem: Readonly<Record<StorageProblem['code'], AppErrorCode>> = {
+  'no-space': 'no-space',
+  'no-permission': 'no-permission',
+  'folder-gone': 'folder-gone',
+  busy: 'busy',
+  'stale-revision': 'stale-revision',
+  'newer-version': 'newer-version',
+  'read-only': 'read-only',
+  'not-found': 'not-found',
+  damaged: 'unexpected',
+  invalid: 'unexpected',
+  unknown: 'unexpected',
+};
+
+export function refuseStorage(problem: StorageProblem): Result<never, AppError> {
+  return refuse(codeOfStorageProblem[problem.code], storageSentence(problem.code));
+}
+
+const nobodyYet: Person = { id: 'manager', name: 'Manager', role: 'manager', labourCentsPerHour: null, isActive: true };
+
+export class DeskContext {
+  readonly undo = new UndoStack();
+  readonly #cache = new ReckoningCache();
+  readonly deps: DeskDependencies;
+  /** The open fleet; another one after the person chose another folder. */
+  store: FleetStore;
+
+  constructor(deps: DeskDependencies, store: FleetStore) {
+    this.deps = deps;
+    this.store = store;
+  }
+
+  shop(): Shop {
+    return this.store.shop()?.data ?? defaultShop;
+  }
+
+  today(): Day {
+    return this.shop().sample?.today ?? this.deps.today();
+  }
+
+  /** Who is at the desk: the one chosen last, else the first manager. */
+  person(): Person {
+    const people = this.shop().people.filter((person) => person.isActive);
+    const chosen = people.find((person) => person.id === this.deps.deskSettings.read().personId);
+    return chosen ?? people.find((person) => person.role === 'manager') ?? people[0] ?? nobodyYet;
+  }
+
+  changeContext(): ChangeContext {
+    return {
+      today: this.today(),
+      market: this.shop().dealer.market,
+      stamp: { by: this.person().id, at: this.deps.clock() },
+    };
+  }
+
+  reckon(vehicle: Vehicle): VehicleReckoning {
+    return this.#cache.reckon(vehicle, this.shop(), this.today());
+  }
+
+  /** The record if it is there and this person may see it. */
+  visible(id: string): Kept<Vehicle> | null {
+    const kept = this.store.vehicles().get(id);
+    if (!kept || !maySeeVehicle(this.person().role, kept.data, this.reckon(kept.data))) return null;
+    return kept;
+  }
+
+  rows(): readonly LotRow[] {
+    const { role } = this.person();
+    const rows: LotRow[] = [];
+    for (const kept of this.store.vehicles().values()) {
+      const reckoning = this.reckon(kept.data);
+      if (maySeeVehicle(role, kept.data, reckoning)) rows.push(rowFor(role, lotRow(kept.data, reckoning)));
+    }
+    return rows;
+  }
+
+  row(id: string): LotRow | null {
+    const kept = this.visible(id);
+    return kept ? rowFor(this.person().role, lotRow(kept.data, this.reckon(kept.data))) : null;
+  }
+
+  view(kept: Kept<Vehicle>): VehicleView {
+    return viewFor(this.person().role, vehicleView(kept, this.reckon(kept.data)));
+  }
+
+  emitRow(id: string): void {
+    this.deps.emit('lot:row-changed', { id, row: this.row(id) });
+  }
+
+  desk(): Desk {
+    const kept = this.store.shop();
+    const shop = this.shop();
+    const { id, name, role } = this.person();
+    return {
+      appVersion: this.deps.appVersion,
+      today: this.today(),
+      theme: this.deps.deskSettings.read().theme,
+      fleetName: shop.dealer.name,
+      isSample: shop.sample !== null,
+      shop: kept === null ? null : { dealer: shop.dealer, checklist: shop.checklist },
+      people: shop.people.map(({ labourCentsPerHour: _hidden, ...person }) => person),
+      person: { id, name, role },
+      seesMoney: rightsOf(role).seesMoney,
+      readOnlyReason: this.store.isReadOnly,
+      troubles: this.store.troubles().map((trouble) => ({
+        id: trouble.id,
+        fileName: trouble.fileName,
+        sentence: trouble.sentence,
+        lastGoodCopyAt: trouble.lastGoodCopy?.savedAt ?? null,
+      })),
+      lastBackupAt: this.store.lastBackupAt(),
+      undo: this.undo.nextUndo()?.label ?? null,
+      redo: this.undo.nextRedo()?.label ?? null,
+    };
+  }
+}

@@ -1,0 +1,100 @@
+// The program behind the window: opens a fleet and answers the page, one change at a time, by role. No Electron, no window.
+
+import type { AppError } from '../contract/app-error.ts';
+import { type ChannelInput, type ChannelName, type ChannelOutput, channels } from '../contract/channels.ts';
+import { ok, type Result } from '../domain/shared/result.ts';
+import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
+import { backUpNow, chooseFleet, openStore, restoreTrouble } from './fleet-commands.ts';
+import { openSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
+import { changeShop, readShop, setPerson, setTheme } from './shop-commands.ts';
+import { changeVehicle, redo, takeIn, undo, withdraw } from './vehicle-commands.ts';
+
+type Handlers = {
+  readonly [Name in ChannelName]: (context: DeskContext, input: ChannelInput<Name>) => Answer<ChannelOutput<Name>>;
+};
+
+export const handlers: Handlers = {
+  'desk:read': async (context) => ok(context.desk()),
+  'desk:set-person': setPerson,
+  'desk:set-theme': setTheme,
+  'lot:read': async (context) => ok(context.rows()),
+  'vehicle:open': async (context, { id }) => {
+    const kept = context.visible(id);
+    return kept ? ok(context.view(kept)) : refuse('not-found');
+  },
+  'vehicle:take-in': takeIn,
+  'vehicle:change': changeVehicle,
+  'vehicle:withdraw': withdraw,
+  'edit:undo': undo,
+  'edit:redo': redo,
+  'shop:read': readShop,
+  'shop:change': changeShop,
+  'sheet:preview': previewSheet,
+  'sheet:print': printSheets,
+  'sheet:open': openSheet,
+  'sheet:show-folder': showSheetsFolder,
+  'fleet:choose': chooseFleet,
+  'fleet:restore-trouble': restoreTrouble,
+  'fleet:back-up': backUpNow,
+};
+
+export type DeskSession = {
+  /** Answers one call. The input has been parsed by the contract's schema; the role is judged here. Never throws. */
+  readonly answer: <Name extends ChannelName>(name: Name, input: ChannelInput<Name>) => Answer<ChannelOutput<Name>>;
+  /** To be called now and then: when the calendar day is another one, everything is reckoned again. */
+  readonly dayMayHaveChanged: () => void;
+  /** Waits for what is being written, then lets go of the folder. */
+  readonly close: () => Promise<void>;
+};
+
+export type DeskSessionOptions = DeskDependencies & {
+  readonly fleetFolder: string;
+  /** Told of what went wrong inside, for the log; the page only learns that something did. */
+  readonly report: (what: string, error: unknown) => void;
+};
+
+export async function openDeskSession(options: DeskSessionOptions): Promise<Result<DeskSession, AppError>> {
+  const opened = await openStore(options, options.fleetFolder);
+  if (!opened.ok) return refuseStorage(opened.error);
+  const context = new DeskContext(options, opened.value);
+  let lastToday = context.today();
+  let queue: Promise<unknown> = Promise.resolve();
+
+  async function answerNow<Name extends ChannelName>(
+    name: Name,
+    input: ChannelInput<Name>,
+  ): Answer<ChannelOutput<Name>> {
+    const spec = channels[name];
+    const { role } = context.person();
+    if (!spec.roles.some((allowed) => allowed === role))
+      return refuse(
+        'not-allowed',
+        'Whoever is at the desk may not do this. Change who is at the desk, or ask the manager.',
+      );
+    try {
+      return await handlers[name](context, input);
+    } catch (error) {
+      options.report(name, error);
+      return refuse('unexpected');
+    }
+  }
+
+  return ok({
+    answer: (name, input) => {
+      if (!channels[name].mutates) return answerNow(name, input);
+      const turn = queue.then(() => answerNow(name, input));
+      queue = turn;
+      return turn;
+    },
+    dayMayHaveChanged: () => {
+      if (context.today() === lastToday) return;
+      lastToday = context.today();
+      context.deps.emit('lot:all-changed', {});
+      context.deps.emit('desk:changed', context.desk());
+    },
+    close: async () => {
+      await queue;
+      await context.store.close();
+    },
+  });
+}

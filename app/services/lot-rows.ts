@@ -1,0 +1,30 @@
+// One vehicle as a row of the lot and as an opened view, from its record and its reckoning. Shaping only: no storage, no roles.
+import type { LotRow, VehicleView } from '../contract/views.ts';
+import { isHolding } from '../domain/readiness/gate.ts';
+import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+
+export function lotRow(vehicle: Vehicle, reckoning: VehicleReckoning): LotRow {
+  const { stockNumber, vin, modelYear, make, model, colour, location, keyTag } = vehicle.identity;
+  const { spentCents, marginLeftCents, marginExpectedCents, breakEvenOn } = reckoning.costs;
+  return {
+    id: vehicle.id,
+    identity: { stockNumber, vin, modelYear, make, model, colour, location, keyTag },
+    boughtOn: vehicle.purchase.boughtOn,
+    held: reckoning.held,
+    nextMove: reckoning.nextMove,
+    holdingGates: vehicle.sale === null ? reckoning.readiness.gates.filter(isHolding).length : 0,
+    isReady: reckoning.readiness.isReady,
+    askingCents: vehicle.targets.askingCents,
+    money: { spentCents, marginLeftCents, marginExpectedCents, breakEvenOn },
+  };
+}
+
+export function vehicleView(
+  kept: { readonly data: Vehicle; readonly revision: number; readonly savedAt: string; readonly isReadOnly: boolean },
+  reckoning: VehicleReckoning,
+): VehicleView {
+  const { today, readiness, held, costs, nextMove } = reckoning;
+  const { revision, savedAt, isReadOnly, data } = kept;
+  return { revision, savedAt, isReadOnly, vehicle: data, today, readiness, held, nextMove, costs };
+}

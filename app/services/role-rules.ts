@@ -1,0 +1,135 @@
+// Who may see and change what, by role. Decided here, in the main process; hiding a button is only politeness.
+import type { LotRow, VehicleView } from '../contract/views.ts';
+import type { Role } from '../domain/fleet/shop.ts';
+import type { SheetKind } from '../domain/sheets/sheet.ts';
+import type { FactList, Section, VehicleChange } from '../domain/vehicle/change.ts';
+import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+
+type Rights = {
+  readonly seesMoney: boolean;
+  readonly seesPartPrices: boolean;
+  readonly seesCodes: boolean;
+  readonly puts: readonly FactList[];
+  readonly removes: readonly FactList[];
+  readonly sets: readonly Section[];
+  readonly decides: boolean;
+  readonly prints: readonly SheetKind[];
+};
+
+const everyList: readonly FactList[] = [
+  'scans',
+  'faults',
+  'jobs',
+  'attempts',
+  'parts',
+  'codeRequests',
+  'labour',
+  'sublets',
+  'otherCosts',
+  'signOffs',
+  'notes',
+];
+const workshopLists: readonly FactList[] = [
+  'scans',
+  'faults',
+  'jobs',
+  'attempts',
+  'parts',
+  'labour',
+  'signOffs',
+  'notes',
+];
+
+const rightsByRole: Readonly<Record<Role, Rights>> = {
+  manager: {
+    seesMoney: true,
+    seesPartPrices: true,
+    seesCodes: true,
+    puts: everyList,
+    removes: everyList,
+    sets: ['identity', 'purchase', 'arrival', 'targets', 'sale'],
+    decides: true,
+    prints: ['job-sheet', 'readiness-sheet'],
+  },
+  technician: {
+    seesMoney: false,
+    seesPartPrices: true,
+    seesCodes: true,
+    puts: workshopLists,
+    removes: workshopLists,
+    sets: ['identity', 'arrival'],
+    decides: false,
+    prints: ['job-sheet', 'readiness-sheet'],
+  },
+  sales: {
+    seesMoney: false,
+    seesPartPrices: false,
+    seesCodes: false,
+    puts: ['signOffs', 'notes'],
+    removes: [],
+    sets: [],
+    decides: false,
+    prints: ['readiness-sheet'],
+  },
+};
+
+export function rightsOf(role: Role): Rights {
+  return rightsByRole[role];
+}
+
+/** Sales sees what can be shown to a buyer: proven, not sold. Everybody else sees the whole lot. */
+export function maySeeVehicle(role: Role, vehicle: Vehicle, reckoning: VehicleReckoning): boolean {
+  return role !== 'sales' || (vehicle.sale === null && reckoning.readiness.verifiedOn !== null);
+}
+
+/** Why this role may not make this change, in a sentence; null when it may. */
+export function refusalOf(role: Role, vehicle: Vehicle, change: VehicleChange): string | null {
+  const rights = rightsOf(role);
+  if (change.kind === 'set')
+    return rights.sets.includes(change.section)
+      ? null
+      : 'Only the manager changes this. Ask the manager, or change who is at the desk.';
+  const lists = change.kind === 'put' ? rights.puts : rights.removes;
+  if (!lists.includes(change.list))
+    return role === 'sales'
+      ? 'Sales signs checks and writes notes. Ask the workshop or the manager for anything else.'
+      : 'Only the manager changes this. Ask the manager, or change who is at the desk.';
+  if (change.kind === 'put' && change.list === 'faults' && !rights.decides) {
+    const before = vehicle.faults.find((fault) => fault.id === change.item.id)?.decision ?? null;
+    if (JSON.stringify(before) !== JSON.stringify(change.item.decision))
+      return 'What is done about a fault is decided by the manager. Save the fault without a decision, and ask.';
+  }
+  return null;
+}
+
+/** The record without the money that this role may not see. Blanked values are never written back: see `refusalOf`. */
+function withoutMoney(vehicle: Vehicle, { seesPartPrices, seesCodes }: Rights): Vehicle {
+  return {
+    ...vehicle,
+    purchase: { ...vehicle.purchase, priceCents: 0, feesCents: 0, transportCents: 0 },
+    targets: { askingCents: null, budgetCents: null, tradeValueCents: null, marginFloorCents: null },
+    parts: seesPartPrices
+      ? vehicle.parts
+      : vehicle.parts.map((part) => ({ ...part, priceCents: null, coreChargeCents: 0 })),
+    codeRequests: seesCodes ? vehicle.codeRequests.map((request) => ({ ...request, feeCents: 0 })) : [],
+    sublets: vehicle.sublets.map((sublet) => ({ ...sublet, quotedCents: null, invoicedCents: null })),
+    otherCosts: [],
+    sale: vehicle.sale === null ? null : { ...vehicle.sale, priceCents: 0 },
+  };
+}
+
+/** The view as this role may have it. */
+export function viewFor(role: Role, view: VehicleView): VehicleView {
+  const rights = rightsOf(role);
+  if (rights.seesMoney) return view;
+  const blanked = withoutMoney(view.vehicle, rights);
+  const asking = role === 'sales' ? view.vehicle.targets.askingCents : null;
+  return { ...view, costs: null, vehicle: { ...blanked, targets: { ...blanked.targets, askingCents: asking } } };
+}
+
+/** The row as this role may have it. */
+export function rowFor(role: Role, row: LotRow): LotRow {
+  if (rightsOf(role).seesMoney) return row;
+  return { ...row, money: null, askingCents: role === 'sales' ? row.askingCents : null };
+}

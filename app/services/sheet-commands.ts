@@ -1,0 +1,77 @@
+// Sheets for the page: a preview as data, printed files in the fleet's own folder, and showing them with the system's programs.
+import { mkdir, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
+import { ok } from '../domain/shared/result.ts';
+import type { Sheet, SheetKind } from '../domain/sheets/sheet.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import type { Kept } from '../storage/kept.ts';
+import { type Answer, type DeskContext, refuse } from './desk-context.ts';
+import { makeSheet, printSheet, sheetFileName } from './printer.ts';
+import { rightsOf } from './role-rules.ts';
+
+function sheetsFolder(context: DeskContext): string {
+  return join(context.store.folder, 'sheets');
+}
+
+function sheetOf(context: DeskContext, kind: SheetKind, kept: Kept<Vehicle>): Sheet {
+  const printed = { at: context.deps.clock(), by: context.person().name, revision: kept.revision };
+  return makeSheet(kind, kept.data, context.shop(), context.today(), printed);
+}
+
+export async function previewSheet(
+  context: DeskContext,
+  input: ChannelInput<'sheet:preview'>,
+): Answer<ChannelOutput<'sheet:preview'>> {
+  const kept = context.visible(input.id);
+  if (!kept) return refuse('not-found');
+  if (!rightsOf(context.person().role).prints.includes(input.kind)) return refuse('not-allowed');
+  return ok(sheetOf(context, input.kind, kept));
+}
+
+export async function printSheets(
+  context: DeskContext,
+  input: ChannelInput<'sheet:print'>,
+): Answer<ChannelOutput<'sheet:print'>> {
+  if (!rightsOf(context.person().role).prints.includes(input.kind)) return refuse('not-allowed');
+  const chosen = input.vehicleIds.map((id) => context.visible(id));
+  const printed: { fileName: string; pages: number }[] = [];
+  try {
+    await mkdir(sheetsFolder(context), { recursive: true });
+    for (const kept of chosen) {
+      if (kept === null) return refuse('not-found');
+      const sheet = sheetOf(context, input.kind, kept);
+      const fileName = sheetFileName(input.kind, kept.data);
+      const { pages } = await printSheet(sheet, context.deps.fontsFolder, join(sheetsFolder(context), fileName));
+      printed.push({ fileName, pages });
+    }
+  } catch (error) {
+    const done = printed.length > 0 ? ` ${printed.length} of ${chosen.length} sheets were printed before it.` : '';
+    return refuse('printing-failed', `${error instanceof Error ? error.message : 'Unknown reason'}.${done}`);
+  }
+  return ok(printed);
+}
+
+/** Opens one printed sheet by its name. Only a plain name in the sheets folder is taken; anything else is not there. */
+export async function openSheet(
+  context: DeskContext,
+  input: ChannelInput<'sheet:open'>,
+): Answer<ChannelOutput<'sheet:open'>> {
+  if (!/^[A-Za-z0-9][A-Za-z0-9._-]*\.pdf$/.test(input.fileName)) return refuse('not-found');
+  const path = join(sheetsFolder(context), input.fileName);
+  const isThere = await stat(path).then(
+    (entry) => entry.isFile(),
+    () => false,
+  );
+  if (!isThere) return refuse('not-found', 'This sheet is no longer in the folder. Print it again.');
+  const opened = await context.deps.outside.openFile(path);
+  return opened
+    ? ok({})
+    : refuse('printing-failed', 'No program on this computer opens PDF files. The sheet is in the sheets folder.');
+}
+
+export async function showSheetsFolder(context: DeskContext): Answer<ChannelOutput<'sheet:show-folder'>> {
+  await mkdir(sheetsFolder(context), { recursive: true });
+  context.deps.outside.showFolder(sheetsFolder(context));
+  return ok({});
+}

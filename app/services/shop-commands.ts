@@ -1,0 +1,88 @@
+// Reading and changing the shop's settings, and what this desk itself remembers: who is at it, which theme.
+import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
+import type { Shop } from '../domain/fleet/shop.ts';
+import { ok } from '../domain/shared/result.ts';
+import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
+
+export async function readShop(context: DeskContext): Answer<ChannelOutput<'shop:read'>> {
+  return ok({ revision: context.store.shop()?.revision ?? 0, shop: context.shop() });
+}
+
+type Problem = { readonly field: string; readonly sentence: string };
+
+/** Rules over the settings as a whole: somebody must be able to change them, and names of people must tell them apart. */
+function shopProblems(shop: Shop): readonly Problem[] {
+  const problems: Problem[] = [];
+  if (!shop.people.some((person) => person.role === 'manager' && person.isActive))
+    problems.push({
+      field: 'people',
+      sentence: 'At least one manager must be active, or nobody could change these settings again.',
+    });
+  const names = shop.people.map((person) => person.name.trim().toLowerCase());
+  names.forEach((name, index) => {
+    if (names.indexOf(name) !== index)
+      problems.push({
+        field: `people.${index}.name`,
+        sentence: 'Two people have this name. Add something that tells them apart.',
+      });
+  });
+  const ids = [...shop.people, ...shop.checklist].map((entry) => entry.id);
+  if (new Set(ids).size !== ids.length)
+    problems.push({ field: '', sentence: 'Two entries have the same identity. Add the last one again.' });
+  return problems;
+}
+
+/** People and checks that records refer to are switched off, not removed. */
+function removalProblems(context: DeskContext, before: Shop, after: Shop): readonly Problem[] {
+  const vehicles = [...context.store.vehicles().values()].map((kept) => JSON.stringify(kept.data));
+  const removed = [
+    ...before.people
+      .filter((person) => !after.people.some((other) => other.id === person.id))
+      .map(({ id, name }) => ({ id, name, field: 'people' })),
+    ...before.checklist
+      .filter((check) => !after.checklist.some((other) => other.id === check.id))
+      .map(({ id, title }) => ({ id, name: title, field: 'checklist' })),
+  ];
+  return removed
+    .filter(({ id }) => vehicles.some((text) => text.includes(`"${id}"`)))
+    .map(({ field, name }) => ({
+      field,
+      sentence: `“${name}” stands in the records of vehicles. Switch it off instead of removing it.`,
+    }));
+}
+
+export async function changeShop(
+  context: DeskContext,
+  input: ChannelInput<'shop:change'>,
+): Answer<ChannelOutput<'shop:change'>> {
+  const before = context.shop();
+  const after: Shop = { ...before, [input.change.part]: input.change.value };
+  const problems = [...shopProblems(after), ...removalProblems(context, before, after)];
+  if (problems.length > 0) return refuse('refused', '', problems);
+  const saved = await context.store.saveShop(after, input.baseRevision);
+  if (!saved.ok) return refuseStorage(saved.error);
+  context.deps.emit('lot:all-changed', {});
+  return ok({ view: { revision: saved.value.revision, shop: saved.value.data }, desk: context.desk() });
+}
+
+export async function setPerson(
+  context: DeskContext,
+  input: ChannelInput<'desk:set-person'>,
+): Answer<ChannelOutput<'desk:set-person'>> {
+  const person = context.shop().people.find((candidate) => candidate.id === input.personId && candidate.isActive);
+  if (!person) return refuse('not-found');
+  context.deps.deskSettings.change({ personId: person.id });
+  // What one person did is not for the next one to take back unseen.
+  context.undo.clear();
+  context.deps.emit('lot:all-changed', {});
+  return ok(context.desk());
+}
+
+export async function setTheme(
+  context: DeskContext,
+  input: ChannelInput<'desk:set-theme'>,
+): Answer<ChannelOutput<'desk:set-theme'>> {
+  context.deps.deskSettings.change({ theme: input.theme });
+  context.deps.outside.applyTheme(input.theme);
+  return ok(context.desk());
+}

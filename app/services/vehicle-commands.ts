@@ -1,0 +1,120 @@
+// Taking a vehicle in, changing it, withdrawing it, and taking a change back. Each returns only after the record is safely written.
+import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
+import { ok } from '../domain/shared/result.ts';
+import { applyChange, describeChange } from '../domain/vehicle/apply-change.ts';
+import { takeInVehicle } from '../domain/vehicle/take-in.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
+import { refusalOf } from './role-rules.ts';
+
+function nameOf(vehicle: Vehicle): string {
+  return vehicle.identity.stockNumber;
+}
+
+/** The vehicle that already has this VIN or stock number and is still in the lot, as a problem at its field. */
+function sameVehicle(context: DeskContext, id: string, identity: Vehicle['identity'], prefix: string) {
+  const others = [...context.store.vehicles().values()].map((kept) => kept.data).filter((vehicle) => vehicle.id !== id);
+  const problems = [];
+  const sameVin = others.find(
+    (vehicle) => vehicle.sale === null && identity.vin !== '' && vehicle.identity.vin === identity.vin,
+  );
+  if (sameVin)
+    problems.push({
+      field: `${prefix}vin`,
+      sentence: `This VIN is in the lot already, as stock number ${nameOf(sameVin)}. Open that vehicle, or correct the VIN.`,
+    });
+  const sameStock = others.find(
+    (vehicle) => nameOf(vehicle).toLowerCase() === identity.stockNumber.trim().toLowerCase(),
+  );
+  if (sameStock)
+    problems.push({
+      field: `${prefix}stockNumber`,
+      sentence: 'This stock number belongs to another vehicle. Choose another one.',
+    });
+  return problems;
+}
+
+export async function takeIn(
+  context: DeskContext,
+  input: ChannelInput<'vehicle:take-in'>,
+): Answer<ChannelOutput<'vehicle:take-in'>> {
+  const id = context.deps.newIdentifier();
+  const problems = sameVehicle(context, id, input.identity, 'identity.');
+  const made = takeInVehicle(id, input, context.changeContext());
+  if (!made.ok) return refuse('refused', '', [...problems, ...made.error]);
+  if (problems.length > 0) return refuse('refused', '', problems);
+  if (context.store.shop() === null) {
+    const settled = await context.store.saveShop(context.shop(), 0);
+    if (!settled.ok) return refuseStorage(settled.error);
+  }
+  const saved = await context.store.saveVehicle(made.value, 0);
+  if (!saved.ok) return refuseStorage(saved.error);
+  context.undo.push({ vehicleId: id, label: `${nameOf(made.value)} taken in`, before: null, after: saved.value.data });
+  context.emitRow(id);
+  return ok({ view: context.view(saved.value), desk: context.desk() });
+}
+
+export async function changeVehicle(
+  context: DeskContext,
+  input: ChannelInput<'vehicle:change'>,
+): Answer<ChannelOutput<'vehicle:change'>> {
+  const kept = context.visible(input.id);
+  if (!kept) return refuse('not-found');
+  const refusal = refusalOf(context.person().role, kept.data, input.change);
+  if (refusal !== null) return refuse('not-allowed', refusal);
+  if (kept.revision !== input.baseRevision) return refuse('stale-revision');
+  const { change } = input;
+  const problems =
+    change.kind === 'set' && change.section === 'identity' ? sameVehicle(context, input.id, change.value, '') : [];
+  const applied = applyChange(kept.data, change, context.changeContext());
+  if (!applied.ok) return refuse('refused', '', [...problems, ...applied.error]);
+  if (problems.length > 0) return refuse('refused', '', problems);
+  const saved = await context.store.saveVehicle(applied.value, kept.revision);
+  if (!saved.ok) return refuseStorage(saved.error);
+  const label = `${nameOf(kept.data)}: ${describeChange(kept.data, change)}`;
+  context.undo.push({ vehicleId: input.id, label, before: kept.data, after: saved.value.data });
+  context.emitRow(input.id);
+  return ok({ view: context.view(saved.value), desk: context.desk() });
+}
+
+export async function withdraw(
+  context: DeskContext,
+  input: ChannelInput<'vehicle:withdraw'>,
+): Answer<ChannelOutput<'vehicle:withdraw'>> {
+  const kept = context.visible(input.id);
+  if (!kept) return refuse('not-found');
+  const done = await context.store.withdrawVehicle(input.id, input.baseRevision);
+  if (!done.ok) return refuseStorage(done.error);
+  context.undo.push({ vehicleId: input.id, label: `${nameOf(kept.data)} withdrawn`, before: kept.data, after: null });
+  context.emitRow(input.id);
+  return ok(context.desk());
+}
+
+/** Brings the vehicle to `target` (null: out of the lot), as a new save on top of whatever is there. */
+async function bringTo(context: DeskContext, vehicleId: string, target: Vehicle | null) {
+  const kept = context.store.vehicles().get(vehicleId);
+  if (target === null) return context.store.withdrawVehicle(vehicleId, kept?.revision ?? 0);
+  if (kept) return context.store.saveVehicle(target, kept.revision);
+  const back = await context.store.bringBackVehicle(vehicleId);
+  return back.ok ? context.store.saveVehicle(target, back.value.revision) : back;
+}
+
+export async function undo(context: DeskContext): Answer<ChannelOutput<'edit:undo'>> {
+  const step = context.undo.nextUndo();
+  if (!step) return refuse('nothing-to-undo');
+  const done = await bringTo(context, step.vehicleId, step.before);
+  if (!done.ok) return refuseStorage(done.error);
+  context.undo.wasUndone();
+  context.emitRow(step.vehicleId);
+  return ok({ vehicleId: step.vehicleId, desk: context.desk() });
+}
+
+export async function redo(context: DeskContext): Answer<ChannelOutput<'edit:redo'>> {
+  const step = context.undo.nextRedo();
+  if (!step) return refuse('nothing-to-undo');
+  const done = await bringTo(context, step.vehicleId, step.after);
+  if (!done.ok) return refuseStorage(done.error);
+  context.undo.wasRedone();
+  context.emitRow(step.vehicleId);
+  return ok({ vehicleId: step.vehicleId, desk: context.desk() });
+}
