@@ -7,48 +7,63 @@ export const sheetKindSchema = z.enum(['job-sheet', 'readiness-sheet']);
 export type SheetKind = z.infer<typeof sheetKindSchema>;
 
 const text = z.string().max(4000);
-const cell = z.strictObject({ text, emphasis: z.enum(['none', 'strong', 'quiet']) });
+const emphasis = z.enum(['none', 'strong', 'quiet']);
+const wording = z.strictObject({ text, emphasis });
+const labelled = z.strictObject({ label: text, value: text });
+
+const stepSchema = z.strictObject({
+  text,
+  detail: text,
+  /** 'open' has an empty box, 'done' a ticked one, 'left-out' none. */
+  state: z.enum(['open', 'done', 'left-out']),
+  /** Short remarks beside the step: cautions and what cannot be undone strong, how it stands quiet. */
+  marks: z.array(wording).readonly(),
+  /** Blanks to write in: 'volts before', 'code'. */
+  blanks: z.array(text).readonly(),
+});
+export type SheetStep = z.infer<typeof stepSchema>;
 
 const blockSchema = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('heading'), text }),
-  z.strictObject({ kind: z.literal('paragraph'), text, emphasis: z.enum(['none', 'strong', 'quiet']) }),
-  /** The answer the sheet exists for, large: 'Ready for sale', 'Not ready'. */
-  z.strictObject({ kind: z.literal('verdict'), isGood: z.boolean(), text, reason: text }),
-  z.strictObject({ kind: z.literal('facts'), rows: z.array(z.strictObject({ label: text, value: text })).readonly() }),
-  z.strictObject({ kind: z.literal('caution'), key: cautionKeySchema, title: text, text }),
+  /** First on the sheet: the stock number large, the vehicle's name, and the few words needed to find it. */
+  z.strictObject({ kind: z.literal('masthead'), number: text, name: text, tags: z.array(labelled).readonly() }),
+  z.strictObject({ kind: z.literal('heading'), level: z.union([z.literal(2), z.literal(3)]), text }),
+  z.strictObject({ kind: z.literal('paragraph'), text, emphasis }),
+  /** The answer the sheet exists for, large: 'Ready for sale', 'Not ready', and why, a sentence each. */
+  z.strictObject({ kind: z.literal('verdict'), isGood: z.boolean(), text, reasons: z.array(text).readonly() }),
+  z.strictObject({ kind: z.literal('facts'), rows: z.array(labelled).readonly() }),
+  /** `concerns` says why it stands on this sheet: 'hybrid drive'. */
+  z.strictObject({ kind: z.literal('caution'), key: cautionKeySchema, title: text, text, concerns: text }),
   z.strictObject({ kind: z.literal('bullets'), items: z.array(text).readonly() }),
-  /** Steps with a box to tick, a place for initials and room for a value. */
+  /** Things to tick off, numbered where their order counts; `hasInitials` leaves a place for initials beside each. */
   z.strictObject({
     kind: z.literal('steps'),
-    items: z
-      .array(
-        z.strictObject({
-          text,
-          detail: text,
-          isTicked: z.boolean(),
-          marks: z.array(text).readonly(),
-          /** Blanks to write in: 'volts before', 'code'. */
-          blanks: z.array(text).readonly(),
-        }),
-      )
-      .readonly(),
+    isNumbered: z.boolean(),
+    hasInitials: z.boolean(),
+    items: z.array(stepSchema).readonly(),
   }),
   z.strictObject({
     kind: z.literal('table'),
-    /** Says what the table holds, for a screen reader and as its caption. */
+    /** Says what the table holds, for a screen reader. */
     caption: text,
     columns: z
       .array(z.strictObject({ title: text, share: z.number().positive(), align: z.enum(['left', 'right']) }))
+      .min(1)
       .readonly(),
-    rows: z.array(z.array(cell).readonly()).readonly(),
+    /** Each row has as many cells as there are columns. */
+    rows: z.array(z.array(wording).readonly()).readonly(),
     whenEmpty: text,
+    /** 'writing' leaves room in every row to write by hand. */
+    rowRoom: z.enum(['text', 'writing']),
   }),
   z.strictObject({ kind: z.literal('blank-lines'), label: text, count: z.int().min(1).max(40) }),
   z.strictObject({ kind: z.literal('signatures'), labels: z.array(text).readonly() }),
+  /** Barcodes that follow each other stand side by side. The value is always printed under the bars. */
   z.strictObject({
     kind: z.literal('barcode'),
     symbology: z.enum(['code39', 'code128', 'datamatrix']),
     value: z.string().max(60),
+    /** What it is: 'VIN'. Printed before the value. */
+    label: text,
     alternateText: text,
   }),
 ]);
@@ -59,6 +74,7 @@ export const sheetSchema = z.strictObject({
   title: text,
   /** Stock number and vehicle, for the running head. */
   subject: text,
+  /** BCP 47 tag of the words on the sheet, for a screen reader. */
   language: z.string(),
   paper: z.enum(['a4', 'letter']),
   dealer: z.strictObject({ name: text, address: text, phone: text }),
@@ -66,6 +82,7 @@ export const sheetSchema = z.strictObject({
   sampleNotice: text,
   printedAt: instantSchema,
   printedBy: text,
+  /** The revision of the record it was printed from: tells an old sheet from the current one. */
   revision: z.int(),
   blocks: z.array(blockSchema).readonly(),
   footer: text,
