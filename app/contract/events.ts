@@ -11,7 +11,7 @@ export const events = {
   'desk:changed': deskSchema,
   /** A command of the window's own menu. */
   'menu:chosen': z.strictObject({
-    command: z.enum(['undo', 'redo', 'find', 'take-in', 'lot', 'sheets', 'setup']),
+    command: z.enum(['undo', 'redo', 'find', 'take-in', 'choose-fleet', 'lot', 'sheets', 'setup']),
   }),
 } as const satisfies Record<string, z.ZodType>;
 export type EventName = keyof typeof events;
