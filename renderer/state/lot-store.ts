@@ -1,0 +1,55 @@
+// The rows of the lot, kept up to date in place, and how the person looks at them. Survives going to another screen and back.
+import type { LotRow } from '../../app/contract/views.ts';
+import { ask, on } from '../bridge.ts';
+import { errorSentence } from '../text/errors.ts';
+import { createStore } from './store.ts';
+
+export type Lot = {
+  readonly state: 'reading' | 'here' | 'failed';
+  /** Why it could not be read; empty otherwise. */
+  readonly trouble: string;
+  readonly rows: readonly LotRow[];
+};
+
+export const lotStore = createStore<Lot>({ state: 'reading', trouble: '', rows: [] });
+
+/** The rows with one of them replaced, added at the end, or taken out when `row` is null. Pure. */
+export function withRow(rows: readonly LotRow[], id: string, row: LotRow | null): readonly LotRow[] {
+  const index = rows.findIndex((candidate) => candidate.id === id);
+  if (row === null) return index < 0 ? rows : rows.filter((candidate) => candidate.id !== id);
+  return index < 0 ? [...rows, row] : rows.with(index, row);
+}
+
+/** What changed while the lot was being read is laid over what was read. */
+let changedMeanwhile: { id: string; row: LotRow | null }[] | null = null;
+let latestReading = 0;
+
+export async function readLot(): Promise<void> {
+  latestReading += 1;
+  const reading = latestReading;
+  changedMeanwhile = [];
+  const answer = await ask('lot:read', {});
+  if (reading !== latestReading) return;
+  const changes = changedMeanwhile ?? [];
+  changedMeanwhile = null;
+  if (!answer.ok) {
+    lotStore.update((lot) => ({ ...lot, state: 'failed', trouble: errorSentence(answer.error) }));
+    return;
+  }
+  const rows = changes.reduce<readonly LotRow[]>((all, { id, row }) => withRow(all, id, row), answer.value);
+  lotStore.set({ state: 'here', trouble: '', rows });
+}
+
+/** Keeps the rows up to date from now on. */
+export function followLot(): () => void {
+  const stops = [
+    on('lot:row-changed', ({ id, row }) => {
+      changedMeanwhile?.push({ id, row });
+      lotStore.update((lot) => ({ ...lot, rows: withRow(lot.rows, id, row) }));
+    }),
+    on('lot:all-changed', () => void readLot()),
+  ];
+  return () => {
+    for (const stop of stops) stop();
+  };
+}

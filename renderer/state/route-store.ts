@@ -1,0 +1,19 @@
+// Which screen is shown and for what. The page has no addresses: the program is one window without a location bar.
+import type { GateItem } from '../../app/domain/readiness/gate.ts';
+import { createStore } from './store.ts';
+
+export type Route =
+  | { readonly screen: 'lot' }
+  /** `place` names where in the record to begin: a list and maybe a fact, or a section. */
+  | { readonly screen: 'vehicle'; readonly id: string; readonly place?: VehiclePlace }
+  | { readonly screen: 'take-in' }
+  | { readonly screen: 'sheets'; readonly vehicleId?: string }
+  | { readonly screen: 'setup' };
+
+export type VehiclePlace = GateItem['place'];
+
+export const routeStore = createStore<Route>({ screen: 'lot' });
+
+export function goTo(route: Route): void {
+  routeStore.set(route);
+}

@@ -1,0 +1,28 @@
+// What a hold strip tells, in words: for screen readers and as the tip.
+import type { Day } from '../../app/domain/shared/day.ts';
+import { plural } from '../../app/domain/shared/text.ts';
+import { causesInOrder, standingNames } from '../../app/domain/time/cause.ts';
+import type { HeldDays } from '../../app/domain/time/held-days.ts';
+
+export type StripFacts = {
+  readonly held: HeldDays;
+  readonly boughtOn: Day;
+  /** Null also where the person does not see money. */
+  readonly breakEvenOn: Day | null;
+};
+
+/** 'Held 42 days since 2026-01-20: transit 4, part 20, idle 18. Now: part, ECU, since 2026-02-10, expected on 2026-03-09.' */
+export function stripLabel({ held, boughtOn, breakEvenOn }: StripFacts): string {
+  const { standing, what, since, expectedOn } = held.now;
+  const shares = causesInOrder
+    .filter((cause) => (held.byCause[cause] ?? 0) > 0)
+    .map((cause) => `${standingNames[cause]} ${held.byCause[cause] ?? 0}`);
+  const parts = [
+    `Held ${plural(held.heldDays, 'day', 'days')} since ${boughtOn}${shares.length > 0 ? `: ${shares.join(', ')}` : ''}.`,
+    standing === 'sold'
+      ? `Sold on ${since}.`
+      : `Now: ${standingNames[standing]}${what === '' ? '' : `, ${what}`}, since ${since}${expectedOn === null ? '' : `, expected on ${expectedOn}`}.`,
+  ];
+  if (breakEvenOn !== null) parts.push(`Margin used up after ${breakEvenOn}.`);
+  return parts.join(' ');
+}

@@ -1,0 +1,48 @@
+// A dialog on the native element: it holds the focus, closes on Esc and gives the focus back to where it was. Open while it is drawn.
+import './dialog.css';
+import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { commonText } from '../text/common.ts';
+import { Button } from './button.tsx';
+
+export type DialogProps = {
+  readonly title: string;
+  readonly onClose: () => void;
+  readonly children: ReactNode;
+  /** Buttons, the main one last. Without it there is a Close. */
+  readonly footer?: ReactNode;
+  readonly isWide?: boolean;
+};
+
+export function Dialog({ title, onClose, children, footer, isWide = false }: DialogProps) {
+  const titleId = useId();
+  const element = useRef<HTMLDialogElement>(null);
+  useEffect(() => {
+    const dialog = element.current;
+    const before = document.activeElement;
+    if (dialog !== null && !dialog.open) dialog.showModal();
+    return () => {
+      dialog?.close();
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+    };
+  }, []);
+  return (
+    <dialog
+      ref={element}
+      className={`dialog${isWide ? ' is-wide' : ''}`}
+      aria-labelledby={titleId}
+      onCancel={(event) => {
+        // A date picker or a list inside may be what was cancelled.
+        if (event.target !== element.current) return;
+        event.preventDefault();
+        onClose();
+      }}
+      onKeyDown={(event) => event.stopPropagation()}
+    >
+      <h2 id={titleId} className="dialog-title">
+        {title}
+      </h2>
+      <div className="dialog-body">{children}</div>
+      <div className="dialog-foot">{footer ?? <Button onPress={onClose}>{commonText.close}</Button>}</div>
+    </dialog>
+  );
+}
