@@ -1,0 +1,89 @@
+// The table of contents of one backup, and reading a single record out of it with its check. Changes nothing.
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { z } from 'zod';
+import { type BackupName, backupReasonSchema, readBackupName } from '../domain/backup/backup-name.ts';
+import { instantSchema } from '../domain/shared/day.ts';
+import { fail, ok, type Result } from '../domain/shared/result.ts';
+import { contentHash } from './content-hash.ts';
+import { namesIn, pathIn } from './fleet-folder.ts';
+import { type ReadRecord, readRecord } from './record-file.ts';
+import type { RecordKind } from './record-kind.ts';
+import { problemFromError, type StorageProblem } from './storage-problem.ts';
+
+export const contentsFile = 'contents.json';
+
+const contentsSchema = z
+  .strictObject({
+    format: z.literal('lotwright-backup'),
+    version: z.literal(1),
+    reason: backupReasonSchema,
+    madeAt: instantSchema,
+    /** The fleet folder it was made from: two fleets may share one second folder, and each tidies only its own. */
+    madeFrom: z.string(),
+    fileCount: z.int(),
+    vehicleCount: z.int(),
+    files: z.array(
+      z.strictObject({
+        path: z.string().regex(/^(shop\.json|vehicles\/[a-z0-9-]+\.json)$/),
+        sha256: z.string().regex(/^[0-9a-f]{64}$/),
+        bytes: z.int(),
+        revision: z.int(),
+        savedAt: instantSchema,
+      }),
+    ),
+    /** Records that were known but damaged or missing when it was made. */
+    missing: z.array(z.string()),
+  })
+  .refine((contents) => contents.files.length === contents.fileCount, 'The number of files is not what it says.');
+export type BackupContents = z.infer<typeof contentsSchema>;
+export type BackupFile = BackupContents['files'][number];
+
+export async function readContents(place: string, id: string): Promise<Result<BackupContents, StorageProblem>> {
+  const path = join(place, id, contentsFile);
+  try {
+    const contents = contentsSchema.safeParse(JSON.parse(await readFile(path, 'utf8')));
+    return contents.success
+      ? ok(contents.data)
+      : fail({ code: 'damaged', detail: `${path}: ${contents.error.message}` });
+  } catch (error) {
+    if (error instanceof SyntaxError) return fail({ code: 'damaged', detail: `${path}: ${error.message}` });
+    return fail(problemFromError(error, `Reading ${path}`));
+  }
+}
+
+/** Names of the backups in a place, oldest first as text; unfinished ones and other people's folders are not among them. */
+export async function backupNames(place: string): Promise<BackupName[]> {
+  return (await namesIn(place)).flatMap((name) => readBackupName(name) ?? []);
+}
+
+/** One file of a backup, refused unless its bytes are those that were written. */
+export async function readBackupBytes(
+  place: string,
+  id: string,
+  file: BackupFile,
+): Promise<Result<Buffer, StorageProblem>> {
+  try {
+    const bytes = await readFile(pathIn(join(place, id), file.path));
+    if (contentHash(bytes) === file.sha256) return ok(bytes);
+    return fail({ code: 'damaged', detail: `${id}/${file.path} has changed since it was written.` });
+  } catch (error) {
+    const { detail } = problemFromError(error, `Reading ${id}/${file.path}`);
+    return fail({ code: 'damaged', detail });
+  }
+}
+
+export async function readBackupRecord<Data>(
+  place: string,
+  id: string,
+  file: BackupFile,
+  kind: RecordKind<Data>,
+  expectedId: string | null,
+): Promise<Result<ReadRecord<Data>, StorageProblem>> {
+  const bytes = await readBackupBytes(place, id, file);
+  if (!bytes.ok) return bytes;
+  const read = readRecord(bytes.value, kind, expectedId);
+  if (read.ok) return read;
+  const code = read.error.kind === 'newer-version' ? 'newer-version' : 'damaged';
+  return fail({ code, detail: `${id}/${file.path}: ${read.error.reason}` });
+}

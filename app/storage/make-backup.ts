@@ -1,0 +1,127 @@
+// Makes one backup: into a temp folder, read again and checked, then renamed into place. An unfinished one is never taken for a copy.
+import { randomUUID } from 'node:crypto';
+import { mkdir, readFile, rm } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { type BackupReason, backupName } from '../domain/backup/backup-name.ts';
+import { fail, ok, type Result } from '../domain/shared/result.ts';
+import { mapAtMost } from './at-most.ts';
+import { isThere, syncFolder } from './atomic-file.ts';
+import {
+  type BackupContents,
+  type BackupFile,
+  contentsFile,
+  readBackupBytes,
+  readContents,
+} from './backup-contents.ts';
+import { contentHash } from './content-hash.ts';
+import { namesIn, pathIn, vehiclesFolder } from './fleet-folder.ts';
+import { createFile, renamePatiently } from './move-aside.ts';
+import { problemFromError, type StorageProblem } from './storage-problem.ts';
+
+const filesAtOnce = 16;
+const unfinishedPattern = /^\.unfinished-[0-9a-f-]{36}$/;
+
+export type FileToKeep = {
+  readonly path: string;
+  readonly revision: number;
+  readonly savedAt: string;
+  /** The file's bytes, known to be a good record. */
+  readonly read: () => Promise<Buffer>;
+};
+
+export type BackupPlan = {
+  readonly reason: BackupReason;
+  readonly madeAt: string;
+  readonly madeFrom: string;
+  readonly files: readonly FileToKeep[];
+  readonly missing: readonly string[];
+};
+
+/** Removes what an interrupted run left. These are copies only; nothing else has such a name. */
+export async function removeUnfinished(place: string): Promise<void> {
+  for (const name of await namesIn(place)) {
+    if (unfinishedPattern.test(name)) await rm(join(place, name), { recursive: true, force: true });
+  }
+}
+
+/** Takes a backup's name away first, so that one removed by half is never taken for a copy. */
+export async function removeBackup(place: string, id: string): Promise<void> {
+  const going = join(place, `.unfinished-${randomUUID()}`);
+  await renamePatiently(join(place, id), going);
+  await rm(going, { recursive: true, force: true });
+}
+
+async function keepFile(making: string, file: FileToKeep): Promise<BackupFile> {
+  const bytes = await file.read();
+  await createFile(pathIn(making, file.path), bytes);
+  const { path, revision, savedAt } = file;
+  return { path, sha256: contentHash(bytes), bytes: bytes.length, revision, savedAt };
+}
+
+/** Reads everything back from the disk. The first thing that is not as written is the answer. */
+export async function whyNotGood(place: string, id: string): Promise<StorageProblem | null> {
+  const contents = await readContents(place, id);
+  if (!contents.ok) return contents.error;
+  const checked = await mapAtMost(contents.value.files, filesAtOnce, (file) => readBackupBytes(place, id, file));
+  const bad = checked.find((result) => !result.ok);
+  return bad && !bad.ok ? bad.error : null;
+}
+
+async function promote(place: string, making: string, madeAt: string, reason: BackupReason): Promise<string> {
+  for (let number = 1; ; number++) {
+    const id = backupName(madeAt, reason, number);
+    if (await isThere(join(place, id))) continue;
+    await renamePatiently(making, join(place, id));
+    await syncFolder(place);
+    return id;
+  }
+}
+
+/** Answers the new backup's id. On failure the place is as it was. */
+export async function makeBackup(place: string, plan: BackupPlan): Promise<Result<string, StorageProblem>> {
+  const making = join(place, `.unfinished-${randomUUID()}`);
+  try {
+    await mkdir(join(making, vehiclesFolder), { recursive: true });
+    const files = await mapAtMost(plan.files, filesAtOnce, (file) => keepFile(making, file));
+    const contents: BackupContents = {
+      format: 'lotwright-backup',
+      version: 1,
+      reason: plan.reason,
+      madeAt: plan.madeAt,
+      madeFrom: plan.madeFrom,
+      fileCount: files.length,
+      vehicleCount: files.filter((file) => file.path.startsWith(`${vehiclesFolder}/`)).length,
+      files,
+      missing: [...plan.missing],
+    };
+    await createFile(join(making, contentsFile), `${JSON.stringify(contents, null, 2)}\n`);
+    await syncFolder(join(making, vehiclesFolder));
+    await syncFolder(making);
+    const bad = await whyNotGood(dirname(making), basename(making));
+    if (bad) throw new Error(bad.detail);
+    return ok(await promote(place, making, plan.madeAt, plan.reason));
+  } catch (error) {
+    await rm(making, { recursive: true, force: true }).catch(() => undefined);
+    return fail(problemFromError(error, `Making a backup in ${place}`));
+  }
+}
+
+/** Repeats a finished backup in a second place, checked in the same way. */
+export async function repeatBackup(
+  place: string,
+  id: string,
+  secondPlace: string,
+): Promise<Result<string, StorageProblem>> {
+  const contents = await readContents(place, id);
+  if (!contents.ok) return contents;
+  const { reason, madeAt, madeFrom, missing } = contents.value;
+  const files = contents.value.files.map((file) => ({
+    ...file,
+    read: () => readFile(pathIn(join(place, id), file.path)),
+  }));
+  const again = await makeBackup(secondPlace, { reason, madeAt, madeFrom, missing, files });
+  if (!again.ok) return again;
+  const copied = await readContents(secondPlace, again.value);
+  const isSame = copied.ok && JSON.stringify(copied.value.files) === JSON.stringify(contents.value.files);
+  return isSame ? again : fail({ code: 'damaged', detail: `${id} could not be repeated as it was written.` });
+}

@@ -1,0 +1,188 @@
+// Opens a fleet folder: takes the lock, reads everything, puts bad files aside, brings old formats up. One bad file never stops it.
+import { mkdir, unlink } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fail, ok, type Result } from '../domain/shared/result.ts';
+import { tempFilePattern } from './atomic-file.ts';
+import { backupPlaces } from './backup-places.ts';
+import { type BadFile, isLeftInPlace } from './file-trouble.ts';
+import { FleetBackups } from './fleet-backups.ts';
+import {
+  idFromFile,
+  isFleetFolder,
+  isFolder,
+  lockFile,
+  makeSubfolders,
+  namesIn,
+  shopFile,
+  vehicleFile,
+  vehiclesFolder,
+} from './fleet-folder.ts';
+import { type FleetLock, type LockOutcome, type LockOwner, staleAfterMinutes, takeLock } from './fleet-lock.ts';
+import { FleetRecords } from './fleet-records.ts';
+import { FleetStore, type ReadOnlyReason, type StoreState } from './fleet-store.ts';
+import type { Kept } from './kept.ts';
+import { type FileToKeep, removeUnfinished } from './make-backup.ts';
+import { migrateFiles } from './migrate-fleet.ts';
+import { putAside } from './quarantine.ts';
+import { readFleet } from './read-fleet.ts';
+import { recordBytes } from './record-file.ts';
+import { type RecordKind, type RecordKinds, recordKinds } from './record-kind.ts';
+import { problemFromError, type StorageProblem } from './storage-problem.ts';
+import { findTroubles } from './troubles.ts';
+
+export type OpenFleetOptions = {
+  readonly folder: string;
+  /** The present instant, as `Date.prototype.toISOString` writes it. */
+  readonly clock: () => string;
+  readonly owner: LockOwner;
+  /** Repeats every backup there; null when none is set. */
+  readonly secondFolder?: string | null;
+  /** Makes the folder, or makes an ordinary folder a fleet. Without it only a fleet that is there is opened. */
+  readonly createFolder?: boolean;
+  /** A person has decided to take over from a desk that was not heard of for `staleAfterMinutes`. */
+  readonly takeOver?: boolean;
+  /** For tests of migrations. */
+  readonly kinds?: RecordKinds;
+};
+
+async function whyNoFleet(folder: string, createFolder: boolean): Promise<StorageProblem | null> {
+  if (createFolder) await mkdir(folder, { recursive: true });
+  if (!(await isFolder(folder))) return { code: 'folder-gone', detail: `There is no folder ${folder}.` };
+  if (!createFolder && !(await isFleetFolder(folder))) {
+    return { code: 'not-found', detail: `There is no fleet in ${folder}.` };
+  }
+  return null;
+}
+
+function readOnlyFrom(outcome: Exclude<LockOutcome, { kind: 'held' }>): ReadOnlyReason {
+  if (outcome.kind === 'failed') {
+    const sentence = `This fleet opens for reading only, because nothing can be written to its folder. ${outcome.problem.detail}`;
+    return { kind: 'cannot-write', sentence, holder: null, canTakeOver: false };
+  }
+  const { holder, canTakeOver } = outcome;
+  const who = holder
+    ? `${holder.user} on ${holder.host} has had it open since ${holder.since}`
+    : 'another desk is opening it';
+  const way = canTakeOver
+    ? `Nothing has been heard from there for more than ${staleAfterMinutes} minutes: if the program is not running there, you may take the fleet over.`
+    : 'Close it there to change it here.';
+  return { kind: 'open-elsewhere', sentence: `This fleet opens for reading only: ${who}. ${way}`, holder, canTakeOver };
+}
+
+/** Temp files of a killed process: their records were never acknowledged, and the files they were to replace are whole. */
+async function removeLeftovers(folder: string): Promise<void> {
+  for (const place of [folder, join(folder, vehiclesFolder)]) {
+    for (const name of await namesIn(place)) {
+      const isProbe = name.startsWith(`.${lockFile}.`);
+      if (isProbe || (name.includes('.json.') && tempFilePattern.test(name))) await unlink(join(place, name));
+    }
+  }
+  await removeUnfinished(backupPlaces(folder, null).first);
+}
+
+function keptFile<Data>(path: string, kind: RecordKind<Data>, kept: Kept<Data>): FileToKeep {
+  const { revision, savedAt } = kept;
+  async function read(): Promise<Buffer> {
+    const prepared = recordBytes(kind, kept);
+    if (!prepared.ok) throw new Error(`${path}: ${prepared.error}`);
+    return prepared.value.bytes;
+  }
+  return { path, revision, savedAt, read };
+}
+
+async function putBadAside(folder: string, bad: readonly BadFile[], at: string): Promise<BadFile[]> {
+  const left: BadFile[] = [];
+  for (const file of bad) {
+    if (isLeftInPlace(file.kind) || !(await putAside(folder, file, at)).ok) left.push(file);
+  }
+  return left;
+}
+
+function createGuard(lock: FleetLock | null, state: StoreState, onLost: () => void) {
+  return async (): Promise<StorageProblem | null> => {
+    if (state.readOnly || lock === null) return { code: 'read-only', detail: state.readOnly?.sentence ?? '' };
+    const problem = await lock.check();
+    if (problem?.code !== 'read-only') return problem;
+    const sentence = `${problem.detail} Here it is open for reading only from now on. What was saved before is safe; open the fleet again to see the present state.`;
+    state.readOnly = { kind: 'lost-to-another', sentence, holder: null, canTakeOver: false };
+    onLost();
+    return problem;
+  };
+}
+
+/** Opens the fleet, for reading only when it cannot be had for writing. Fails only when there is nothing to show at all. */
+export async function openFleet(options: OpenFleetOptions): Promise<Result<FleetStore, StorageProblem>> {
+  const { folder, clock, owner, kinds = recordKinds } = options;
+  let lock: FleetLock | null = null;
+  try {
+    const refusal = await whyNoFleet(folder, options.createFolder ?? false);
+    if (refusal) return fail(refusal);
+    const outcome = await takeLock(folder, owner, clock, options.takeOver ?? false);
+    if (outcome.kind === 'failed' && outcome.problem.code === 'folder-gone') return fail(outcome.problem);
+    const state: StoreState = { readOnly: null, troubles: [], areTroublesStale: false };
+    if (outcome.kind === 'held') lock = outcome.lock;
+    else state.readOnly = readOnlyFrom(outcome);
+    return ok(await openStore({ ...options, folder, clock, kinds }, lock, state));
+  } catch (error) {
+    await lock?.release();
+    return fail(problemFromError(error, `Opening ${folder}`));
+  }
+}
+
+async function openStore(
+  options: OpenFleetOptions & { readonly kinds: RecordKinds },
+  lock: FleetLock | null,
+  state: StoreState,
+): Promise<FleetStore> {
+  const { folder, clock, kinds } = options;
+  if (lock) {
+    await makeSubfolders(folder);
+    await removeLeftovers(folder);
+  }
+  const found = await readFleet(folder, kinds);
+  const newerShop = found.bad.find((bad) => bad.fileName === shopFile && isLeftInPlace(bad.kind));
+  if (newerShop && state.readOnly === null) {
+    const sentence = `This fleet opens for reading only, because the shop's settings cannot be used. ${newerShop.reason}`;
+    const kind = newerShop.kind === 'newer-version' ? 'newer-version' : 'cannot-write';
+    state.readOnly = { kind, sentence, holder: null, canTakeOver: false };
+  }
+  const left = state.readOnly ? found.bad : await putBadAside(folder, found.bad, clock());
+
+  let records: FleetRecords | null = null;
+  const backups = new FleetBackups(backupPlaces(folder, options.secondFolder ?? null), {
+    clock,
+    files: () => [
+      ...(records?.shop ? [keptFile(shopFile, kinds.shop, records.shop)] : []),
+      ...[...(records?.vehicles.values() ?? [])].map((kept) =>
+        keptFile(vehicleFile(kept.data.id), kinds.vehicle, kept),
+      ),
+    ],
+    missing: () => state.troubles.map((trouble) => trouble.fileName).filter(isRecordPath),
+    neededIds: () => new Set(state.troubles.flatMap((trouble) => trouble.lastGoodCopy?.backupId ?? [])),
+  });
+  const guard = createGuard(lock, state, () => records?.markReadOnly());
+  const onPutAside = () => {
+    state.areTroublesStale = true;
+  };
+  const setting = { folder, kinds, clock, guard, isReadOnly: () => state.readOnly !== null, onPutAside };
+  records = new FleetRecords(setting, found);
+  const { shop, vehicles } = records;
+  state.troubles = await findTroubles({ folder, kinds, places: backups.places, vehicles, shop, left });
+  if (state.readOnly === null) {
+    const migrated = await migrateFiles(folder, kinds, found, backups);
+    if (!migrated.ok) {
+      const sentence = `This fleet opens for reading only: its records are in an older format, and they could not be brought up safely. ${migrated.error.detail}`;
+      state.readOnly = { kind: 'no-safe-copy', sentence, holder: null, canTakeOver: false };
+    }
+    records = new FleetRecords(setting, migrated.ok ? migrated.value : found);
+  }
+  if (state.readOnly) await lock?.release();
+  return new FleetStore({ folder, kinds, clock, records, backups, lock: state.readOnly ? null : lock, left, state });
+}
+
+/** Only records this program names itself can be asked of later backups. */
+function isRecordPath(fileName: string): boolean {
+  return (
+    fileName === shopFile || (idFromFile(fileName) !== null && fileName === vehicleFile(idFromFile(fileName) ?? ''))
+  );
+}

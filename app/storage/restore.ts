@@ -1,0 +1,101 @@
+// Puts records of a backup back in place. Reads and checks all of them first; a snapshot of the present state is the caller's part.
+import type { Shop } from '../domain/fleet/shop.ts';
+import { fail, ok, type Result } from '../domain/shared/result.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { mapAtMost } from './at-most.ts';
+import { readBackupRecord, readContents } from './backup-contents.ts';
+import { idFromFile, shopFile, vehicleFile } from './fleet-folder.ts';
+import type { FleetRecords } from './fleet-records.ts';
+import type { ReadRecord } from './record-file.ts';
+import type { RecordKinds } from './record-kind.ts';
+import type { StorageProblem } from './storage-problem.ts';
+
+const filesAtOnce = 16;
+
+export type BackupRecords = {
+  readonly shop: ReadRecord<Shop> | null;
+  readonly vehicles: readonly ReadRecord<Vehicle>[];
+  /** Paths that the backup says it could not hold. */
+  readonly missing: readonly string[];
+};
+
+/** Every record of a backup, or the first reason why not: half a backup is never put back. */
+export async function readBackup(
+  place: string,
+  id: string,
+  kinds: RecordKinds,
+): Promise<Result<BackupRecords, StorageProblem>> {
+  const contents = await readContents(place, id);
+  if (!contents.ok) return contents;
+  const { files, missing } = contents.value;
+  let shop: ReadRecord<Shop> | null = null;
+  const shopEntry = files.find((file) => file.path === shopFile);
+  if (shopEntry) {
+    const read = await readBackupRecord(place, id, shopEntry, kinds.shop, null);
+    if (!read.ok) return read;
+    shop = read.value;
+  }
+  const vehicleFiles = files.filter((file) => file.path !== shopFile);
+  const reads = await mapAtMost(vehicleFiles, filesAtOnce, (file) =>
+    readBackupRecord(place, id, file, kinds.vehicle, idFromFile(file.path)),
+  );
+  const vehicles: ReadRecord<Vehicle>[] = [];
+  for (const read of reads) {
+    if (!read.ok) return read;
+    vehicles.push(read.value);
+  }
+  return ok({ shop, vehicles, missing });
+}
+
+export type RestoreCounts = { readonly restored: number; readonly unchanged: number; readonly withdrawn: number };
+
+function isSame(a: unknown, b: unknown): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
+
+/** A revision that no one can have based a change on, so that a save from before the restore is refused as stale. */
+export function revisionAfter(
+  present: { readonly revision: number } | null,
+  copy: { readonly revision: number },
+): number {
+  return Math.max(present?.revision ?? 0, copy.revision) + 1;
+}
+
+/**
+ * Makes the fleet what the backup holds: records that differ are written, vehicles taken in since are withdrawn (their files stay).
+ * Ends at the first problem; every single file is then either as before or as in the backup.
+ */
+export async function putBack(
+  records: FleetRecords,
+  backup: BackupRecords,
+): Promise<Result<RestoreCounts, StorageProblem>> {
+  let restored = 0;
+  let unchanged = 0;
+  let withdrawn = 0;
+  const stopped = (problem: StorageProblem) =>
+    fail({ ...problem, detail: `${problem.detail} (${restored} records were put back before that)` });
+  for (const copy of backup.vehicles) {
+    const present = records.vehicles.get(copy.data.id) ?? null;
+    if (present && isSame(present.data, copy.data)) {
+      unchanged++;
+      continue;
+    }
+    const written = await records.writeVehicle(copy.data, revisionAfter(present, copy));
+    if (!written.ok) return stopped(written.error);
+    restored++;
+  }
+  if (backup.shop && isSame(records.shop?.data, backup.shop.data)) unchanged++;
+  else if (backup.shop) {
+    const written = await records.writeShop(backup.shop.data, revisionAfter(records.shop, backup.shop));
+    if (!written.ok) return stopped(written.error);
+    restored++;
+  }
+  const held = new Set([...backup.vehicles.map((copy) => vehicleFile(copy.data.id)), ...backup.missing]);
+  for (const present of [...records.vehicles.values()]) {
+    if (held.has(vehicleFile(present.data.id))) continue;
+    const moved = await records.withdrawVehicle(present.data.id, present.revision);
+    if (!moved.ok) return stopped(moved.error);
+    withdrawn++;
+  }
+  return ok({ restored, unchanged, withdrawn });
+}

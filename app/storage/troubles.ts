@@ -1,0 +1,130 @@
+// Gathers what the person must be told about files: in quarantine, left in place, missing; each with the last good copy. Changes nothing.
+import type { Shop } from '../domain/fleet/shop.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { type BackupContents, readBackupRecord, readContents } from './backup-contents.ts';
+import { type BackupPlaces, listPlaces } from './backup-places.ts';
+import type { BadFile, FileTrouble, LastGoodCopy } from './file-trouble.ts';
+import { isLeftInPlace } from './file-trouble.ts';
+import { idFromFile, namesIn, pathIn, shopFile, vehicleFile, vehiclesFolder, withdrawnFolder } from './fleet-folder.ts';
+import { withdrawnId } from './fleet-records.ts';
+import type { Kept } from './kept.ts';
+import { listQuarantine, type QuarantinedFile, settledNames } from './quarantine.ts';
+import { doubledReason } from './read-fleet.ts';
+import type { RecordKinds } from './record-kind.ts';
+
+export type TroubleView = {
+  readonly folder: string;
+  readonly kinds: RecordKinds;
+  readonly places: BackupPlaces;
+  readonly vehicles: ReadonlyMap<string, Kept<Vehicle>>;
+  readonly shop: Kept<Shop> | null;
+  /** Bad files that still lie where they were found. */
+  readonly left: readonly BadFile[];
+};
+
+type BackupInView = { readonly place: string; readonly id: string; readonly contents: BackupContents };
+
+/** Newest first; those whose contents do not read are passed over. */
+async function backupsInView(places: BackupPlaces): Promise<BackupInView[]> {
+  const found: BackupInView[] = [];
+  for (const { place, name } of (await listPlaces(places)).reverse()) {
+    const contents = await readContents(place, name.id);
+    if (contents.ok) found.push({ place, id: name.id, contents: contents.value });
+  }
+  return found;
+}
+
+async function lastGoodIn(
+  backups: readonly BackupInView[],
+  path: string,
+  kinds: RecordKinds,
+): Promise<LastGoodCopy | null> {
+  for (const { place, id, contents } of backups) {
+    const file = contents.files.find((candidate) => candidate.path === path);
+    if (!file) continue;
+    const record =
+      path === shopFile
+        ? await readBackupRecord(place, id, file, kinds.shop, null)
+        : await readBackupRecord(place, id, file, kinds.vehicle, idFromFile(path));
+    if (record.ok) return { backupId: id, savedAt: record.value.savedAt, revision: record.value.revision };
+  }
+  return null;
+}
+
+/** Path of the record that a bad file stands for, or null when its name is not one of ours. */
+function recordPath(fileName: string): string | null {
+  if (fileName === shopFile) return shopFile;
+  const id = idFromFile(fileName);
+  return id === null ? null : vehicleFile(id);
+}
+
+async function quarantineTrouble(
+  file: QuarantinedFile,
+  view: TroubleView,
+  backups: readonly BackupInView[],
+): Promise<FileTrouble> {
+  const { data, revision, savedAt } = file.vehicle ?? { data: null, revision: 0, savedAt: '' };
+  const vehicleId = data?.id ?? (file.bad.fileName === shopFile ? null : idFromFile(file.bad.fileName));
+  const common = { id: file.name, fileName: file.bad.fileName, vehicleId, quarantinedAs: file.path };
+  const present = vehicleId === null ? null : (view.vehicles.get(vehicleId) ?? null);
+  if (data) {
+    const isDoubled = present !== null;
+    const isWorthOffering = !present || revision > present.revision || savedAt > present.savedAt;
+    return {
+      ...common,
+      kind: isDoubled ? 'doubled' : file.bad.kind,
+      reason: isDoubled ? doubledReason(data.id, revision, savedAt) : file.bad.reason,
+      lastGoodCopy: isWorthOffering ? { backupId: null, savedAt, revision } : null,
+    };
+  }
+  const path = recordPath(file.bad.fileName);
+  const isReplaced = path === shopFile ? view.shop !== null : present !== null;
+  const lastGoodCopy = path === null || isReplaced ? null : await lastGoodIn(backups, path, view.kinds);
+  return { ...common, kind: file.bad.kind, reason: file.bad.reason, lastGoodCopy };
+}
+
+export async function findTroubles(view: TroubleView): Promise<FileTrouble[]> {
+  const quarantined = await listQuarantine(view.folder, view.kinds);
+  const settled = await settledNames(view.folder);
+  const backups = await backupsInView(view.places);
+  const troubles: FileTrouble[] = [];
+  for (const file of quarantined) {
+    if (!file.isSettled) troubles.push(await quarantineTrouble(file, view, backups));
+  }
+  for (const bad of view.left) {
+    const vehicleId = bad.fileName === shopFile ? null : idFromFile(bad.fileName);
+    const path = isLeftInPlace(bad.kind) ? null : recordPath(bad.fileName);
+    const lastGoodCopy = path === null ? null : await lastGoodIn(backups, path, view.kinds);
+    troubles.push({ ...bad, id: `left:${bad.fileName}`, vehicleId, quarantinedAs: null, lastGoodCopy });
+  }
+  const explained = new Set([
+    ...(view.shop ? [shopFile] : []),
+    ...[...view.vehicles.keys()].map(vehicleFile),
+    ...view.left.map((bad) => bad.fileName),
+    ...quarantined.map((file) => file.bad.fileName),
+    ...quarantined.flatMap((file) => (file.vehicle ? [vehicleFile(file.vehicle.data.id)] : [])),
+    ...(await namesIn(pathIn(view.folder, withdrawnFolder))).map((name) => vehicleFile(withdrawnId(name) ?? '')),
+  ]);
+  const newest = backups[0]?.contents;
+  const onceKnown = new Set([...(newest?.files.map((file) => file.path) ?? []), ...(newest?.missing ?? [])]);
+  for (const path of onceKnown) {
+    const id = missingName(path);
+    if (explained.has(path) || settled.has(id)) continue;
+    troubles.push({
+      id,
+      fileName: path,
+      kind: 'missing',
+      reason:
+        'The file was there when the last backup was made and is gone. Something other than this program took it away.',
+      vehicleId: path === shopFile ? null : idFromFile(path),
+      quarantinedAs: null,
+      lastGoodCopy: await lastGoodIn(backups, path, view.kinds),
+    });
+  }
+  return troubles;
+}
+
+/** How the decision about a missing record is noted in quarantine. */
+function missingName(path: string): string {
+  return `missing-${path === shopFile ? 'shop' : path.slice(vehiclesFolder.length + 1)}`;
+}
