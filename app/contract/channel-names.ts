@@ -19,6 +19,8 @@ export const channelNames = [
   'sheet:show-folder',
   'fleet:choose',
   'fleet:restore-trouble',
+  'fleet:settle-trouble',
+  'fleet:take-over',
   'fleet:back-up',
 ] as const;
 

@@ -99,6 +99,13 @@ export const channels = {
     roles: manager,
     mutates: true,
   },
+  'fleet:settle-trouble': {
+    input: z.strictObject({ id: z.string().max(200) }),
+    output: deskSchema,
+    roles: manager,
+    mutates: true,
+  },
+  'fleet:take-over': { input: nothing, output: deskSchema, roles: manager, mutates: true },
   'fleet:back-up': { input: nothing, output: deskSchema, roles: manager, mutates: true },
 } as const satisfies Record<string, ChannelSpec>;
 

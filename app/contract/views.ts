@@ -165,6 +165,8 @@ export const deskSchema = z.strictObject({
   person: z.strictObject({ id: identifierSchema, name: z.string(), role: roleSchema }),
   seesMoney: z.boolean(),
   readOnlyReason: z.string().nullable(),
+  /** Another desk holds the fleet and has not been heard of for a while. */
+  canTakeOver: z.boolean(),
   troubles: z.array(fileTroubleSchema).readonly(),
   lastBackupAt: instantSchema.nullable(),
   undo: z.string().nullable(),

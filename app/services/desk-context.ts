@@ -8,7 +8,7 @@ import { fail, type Result } from '../domain/shared/result.ts';
 import type { ChangeContext } from '../domain/vehicle/apply-change.ts';
 import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
-import type { DeskSettings } from '../storage/desk-settings.ts';
+import type { DeskSettingsStore } from '../storage/desk-settings.ts';
 import type { FleetStore } from '../storage/fleet-store.ts';
 import type { Kept } from '../storage/kept.ts';
 import { type StorageProblem, storageSentence } from '../storage/storage-problem.ts';
@@ -32,7 +32,7 @@ export type DeskDependencies = {
   readonly today: () => Day;
   readonly newIdentifier: () => string;
   readonly owner: { readonly user: string; readonly host: string; readonly processId: number };
-  readonly deskSettings: DeskSettings;
+  readonly deskSettings: DeskSettingsStore;
   readonly fontsFolder: string;
   readonly appVersion: string;
   readonly outside: Outside;
@@ -71,10 +71,24 @@ export class DeskContext {
   readonly deps: DeskDependencies;
   /** The open fleet; another one after the person chose another folder. */
   store: FleetStore;
+  /** When the newest good backup of the open fleet was made; null until one is known. */
+  lastBackupAt: string | null = null;
 
   constructor(deps: DeskDependencies, store: FleetStore) {
     this.deps = deps;
     this.store = store;
+    void this.noteBackups();
+  }
+
+  /** To be called after the store was exchanged or a backup was made. */
+  async noteBackups(): Promise<void> {
+    const { store } = this;
+    await store.dailyBackup;
+    const listed = await store.listBackups();
+    if (store !== this.store) return;
+    const times = listed.ok ? listed.value.filter((backup) => backup.isGood).map((backup) => backup.madeAt) : [];
+    this.lastBackupAt = times.sort().at(-1) ?? null;
+    this.deps.emit('desk:changed', this.desk());
   }
 
   shop(): Shop {
@@ -88,7 +102,7 @@ export class DeskContext {
   /** Who is at the desk: the one chosen last, else the first manager. */
   person(): Person {
     const people = this.shop().people.filter((person) => person.isActive);
-    const chosen = people.find((person) => person.id === this.deps.deskSettings.read().personId);
+    const chosen = people.find((person) => person.id === this.deps.deskSettings.get().personId);
     return chosen ?? people.find((person) => person.role === 'manager') ?? people[0] ?? nobodyYet;
   }
 
@@ -141,21 +155,22 @@ export class DeskContext {
     return {
       appVersion: this.deps.appVersion,
       today: this.today(),
-      theme: this.deps.deskSettings.read().theme,
+      theme: this.deps.deskSettings.get().theme,
       fleetName: shop.dealer.name,
       isSample: shop.sample !== null,
       shop: kept === null ? null : { dealer: shop.dealer, checklist: shop.checklist },
       people: shop.people.map(({ labourCentsPerHour: _hidden, ...person }) => person),
       person: { id, name, role },
       seesMoney: rightsOf(role).seesMoney,
-      readOnlyReason: this.store.isReadOnly,
+      readOnlyReason: this.store.isReadOnly?.sentence ?? null,
+      canTakeOver: this.store.isReadOnly?.canTakeOver ?? false,
       troubles: this.store.troubles().map((trouble) => ({
         id: trouble.id,
         fileName: trouble.fileName,
-        sentence: trouble.sentence,
+        sentence: trouble.reason,
         lastGoodCopyAt: trouble.lastGoodCopy?.savedAt ?? null,
       })),
-      lastBackupAt: this.store.lastBackupAt(),
+      lastBackupAt: this.lastBackupAt,
       undo: this.undo.nextUndo()?.label ?? null,
       redo: this.undo.nextRedo()?.label ?? null,
     };

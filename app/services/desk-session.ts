@@ -4,7 +4,7 @@ import type { AppError } from '../contract/app-error.ts';
 import { type ChannelInput, type ChannelName, type ChannelOutput, channels } from '../contract/channels.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
 import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
-import { backUpNow, chooseFleet, openStore, restoreTrouble } from './fleet-commands.ts';
+import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
 import { openSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
 import { changeShop, readShop, setPerson, setTheme } from './shop-commands.ts';
 import { changeVehicle, redo, takeIn, undo, withdraw } from './vehicle-commands.ts';
@@ -35,6 +35,8 @@ export const handlers: Handlers = {
   'sheet:show-folder': showSheetsFolder,
   'fleet:choose': chooseFleet,
   'fleet:restore-trouble': restoreTrouble,
+  'fleet:settle-trouble': settleTrouble,
+  'fleet:take-over': takeOverFleet,
   'fleet:back-up': backUpNow,
 };
 
