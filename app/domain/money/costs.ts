@@ -2,7 +2,7 @@
 import { isOpenRepair } from '../diagnosis/fault.ts';
 import type { Person, Rates } from '../fleet/shop.ts';
 import { type Cents, roundToCents, sumCents } from '../shared/cents.ts';
-import { addDays, type Day } from '../shared/day.ts';
+import { addDays, type Day, laterDay } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { daysPaidFor, holdingCost } from './holding-cost.ts';
 
@@ -214,7 +214,10 @@ export function reckonCosts(
   };
 }
 
-/** The last day on which the expected margin still covers the holding cost. Already negative: the day it went negative is past, so today. */
+/**
+ * The last day on which the expected margin is not negative if nothing but holding is added. Where it is negative already, the day lies
+ * in the past; a margin that was negative before any holding gives the day of purchase.
+ */
 function breakEvenDay(
   marginExpectedCents: Cents | null,
   vehicle: Vehicle,
@@ -222,17 +225,14 @@ function breakEvenDay(
   { today, heldDays }: { readonly today: Day; readonly heldDays: number },
 ): Day | null {
   if (marginExpectedCents === null) return null;
+  const { boughtOn, priceCents } = vehicle.purchase;
   if (marginExpectedCents < 0) {
-    const beforeHolding = marginExpectedCents + totalHolding(vehicle, rates, heldDays);
-    if (beforeHolding < 0) return vehicle.purchase.boughtOn;
-    const lasted = daysPaidFor(beforeHolding, vehicle.purchase.priceCents, 0, rates);
-    return lasted === null ? null : addDays(vehicle.purchase.boughtOn, lasted);
+    const { interestCents, overheadCents } = holdingCost(priceCents, heldDays, rates);
+    const beforeHolding = marginExpectedCents + interestCents + overheadCents;
+    if (beforeHolding < 0) return boughtOn;
+    const lasted = daysPaidFor(beforeHolding, priceCents, 0, rates);
+    return lasted === null ? null : laterDay(boughtOn, addDays(today, lasted - heldDays));
   }
-  const days = daysPaidFor(marginExpectedCents, vehicle.purchase.priceCents, heldDays, rates);
+  const days = daysPaidFor(marginExpectedCents, priceCents, heldDays, rates);
   return days === null ? null : addDays(today, days);
-}
-
-function totalHolding(vehicle: Vehicle, rates: Rates, heldDays: number): Cents {
-  const { interestCents, overheadCents } = holdingCost(vehicle.purchase.priceCents, heldDays, rates);
-  return interestCents + overheadCents;
 }

@@ -21,13 +21,15 @@ function latestFact<Fact extends { readonly entered: { readonly at: string } }>(
 /** What a post-repair scan still shows that nobody decided to leave: live codes and modules that stay silent. */
 function unresolved(vehicle: Vehicle, scan: Scan): readonly string[] {
   const left = vehicle.faults.filter((fault) => fault.decision?.kind === 'leave');
-  const leftCodes = new Set(left.flatMap((fault) => fault.codes));
+  // A code written without its failure type stands for all of them: U0140 covers U0140-00.
+  const leftCodes = new Set(left.flatMap((fault) => fault.codes.map((code) => code.trim().toUpperCase())));
+  const isLeft = (code: string) => leftCodes.has(code) || leftCodes.has(code.slice(0, 5));
   const leftModules = new Set(left.map((fault) => fault.module.trim().toLowerCase()).filter((name) => name !== ''));
   return scan.modules.flatMap((module) => {
     if (!module.answered)
       return leftModules.has(module.name.trim().toLowerCase()) ? [] : [`${module.name} does not answer`];
     return module.codes
-      .filter((code) => code.status !== 'history' && !leftCodes.has(code.code))
+      .filter((code) => code.status !== 'history' && !isLeft(code.code))
       .map((code) => `${code.code} in ${module.name} (${code.status})`);
   });
 }

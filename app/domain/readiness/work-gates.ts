@@ -1,10 +1,11 @@
 // The gates that the facts of the work decide by themselves: arrival, scan, decisions, parts, codes, programming, sublet, repairs.
 import { isOpenRepair } from '../diagnosis/fault.ts';
-import { jobProgress } from '../programming/job-progress.ts';
+import { type JobProgress, jobProgress } from '../programming/job-progress.ts';
 import { type Day, laterDay } from '../shared/day.ts';
 import { plural } from '../shared/text.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
-import type { Gate, GateItem } from './gate.ts';
+import type { Actor, Gate, GateItem } from './gate.ts';
+import { refusalSettledOn } from './refused-code.ts';
 
 function latest(days: readonly (Day | null)[]): Day | null {
   return days.reduce<Day | null>(
@@ -107,17 +108,15 @@ function partsGate({ parts }: Vehicle): Gate {
   );
 }
 
-function codesGate({ codeRequests, jobs }: Vehicle): Gate {
+function codesGate(vehicle: Vehicle): Gate {
+  const { codeRequests } = vehicle;
   const items = codeRequests.flatMap((request): GateItem[] => {
     const place = { list: 'codeRequests', id: request.id } as const;
     const name = request.module || request.kind;
     if (request.outcome === 'given') return [];
     if (request.outcome === 'refused') {
-      const isReplaced = codeRequests.some((other) => other.kind === request.kind && other.outcome === 'given');
-      const isNeeded = jobs.some((job) => job.codeRequestId === request.id) || !isReplaced;
-      return isReplaced || !isNeeded
-        ? []
-        : [{ text: `Code refused, find another way: ${name}`, who: 'manager', since: request.answeredOn, place }];
+      if (refusalSettledOn(vehicle, request) !== null) return [];
+      return [{ text: `Code refused, find another way: ${name}`, who: 'manager', since: request.answeredOn, place }];
     }
     if (request.askedOn === null)
       return [{ text: `Ask for the code: ${name}`, who: 'manager', since: request.notedOn, place }];
@@ -140,6 +139,16 @@ function codesGate({ codeRequests, jobs }: Vehicle): Gate {
   );
 }
 
+/** Nobody in the shop can go on with a job whose next step waits for a part or a code; the manager can where no code is on its way. */
+function whoseJob(vehicle: Vehicle, { job, steps }: JobProgress): Actor {
+  const next = steps.find((step) => step.state === 'next' || step.state === 'blocked');
+  if (next?.state !== 'blocked') return 'technician';
+  const part = vehicle.parts.find((candidate) => candidate.id === job.partId);
+  if (next.step.needsPart && part && part.receivedOn === null) return part.orderedOn === null ? 'manager' : 'outside';
+  const request = vehicle.codeRequests.find((candidate) => candidate.id === job.codeRequestId);
+  return request?.askedOn && request.answeredOn === null ? 'outside' : 'manager';
+}
+
 function programmedGate(vehicle: Vehicle): Gate {
   const progress = vehicle.jobs.map((job) => jobProgress(vehicle, job));
   const items = progress
@@ -154,7 +163,7 @@ function programmedGate(vehicle: Vehicle): Gate {
       const why = next?.state === 'blocked' ? ` (waits: ${next.blockedBy})` : '';
       return {
         text: `Program ${job.job.module}: ${words}${why}`,
-        who: 'technician',
+        who: whoseJob(vehicle, job),
         since: job.canStartOn ?? job.job.openedOn,
         place: { list: 'jobs', id: job.job.id },
       };
@@ -186,15 +195,35 @@ function subletGate({ sublets }: Vehicle): Gate {
   return gate('sublet', 'Sublet work back', items, latest(sublets.map((sublet) => sublet.backOn)), sublets.length > 0);
 }
 
-function repairedGate({ faults }: Vehicle): Gate {
-  const items = faults.filter(isOpenRepair).map(
-    (fault): GateItem => ({
-      text: `${fault.decision?.kind === 'replace' ? 'Replace' : 'Repair'}: ${fault.what}`,
-      who: 'technician',
+/** What somebody else still owes before this fault can be finished; null when the technician can go on. */
+function owedFor(vehicle: Vehicle, faultId: string): string | null {
+  const part = vehicle.parts.find(
+    (candidate) => candidate.faultId === faultId && candidate.receivedOn === null && candidate.returnedOn === null,
+  );
+  if (part) return `${part.what} is not here`;
+  const sublet = vehicle.sublets.find((candidate) => candidate.faultId === faultId && candidate.backOn === null);
+  if (sublet) return `${sublet.what} is not back`;
+  const request = vehicle.codeRequests.find(
+    (candidate) => candidate.faultId === faultId && candidate.answeredOn === null,
+  );
+  if (request) return `the ${request.module || request.kind} code has not been given`;
+  const job = vehicle.jobs.find(
+    (candidate) => candidate.faultId === faultId && !jobProgress(vehicle, candidate).isClosed,
+  );
+  return job ? `${job.module} is not programmed` : null;
+}
+
+function repairedGate(vehicle: Vehicle): Gate {
+  const { faults } = vehicle;
+  const items = faults.filter(isOpenRepair).map((fault): GateItem => {
+    const owed = owedFor(vehicle, fault.id);
+    return {
+      text: `${fault.decision?.kind === 'replace' ? 'Replace' : 'Repair'}: ${fault.what}${owed ? ` (waits: ${owed})` : ''}`,
+      who: owed ? 'outside' : 'technician',
       since: fault.decision?.decidedOn ?? fault.foundOn,
       place: { list: 'faults', id: fault.id },
-    }),
-  );
+    };
+  });
   const isNeeded = faults.some((fault) => fault.decision !== null && fault.decision.kind !== 'leave');
   return gate('repaired', 'Repairs finished', items, latest(faults.map((fault) => fault.doneOn)), isNeeded);
 }

@@ -1,11 +1,12 @@
 // What a vehicle has waited for and waits for now, as stretches of days taken from the dated facts. Which wait a day is charged to
 // is decided in held-days.ts.
 import { jobProgress } from '../programming/job-progress.ts';
-import type { Readiness } from '../readiness/gates.ts';
+import { refusalSettledOn } from '../readiness/refused-code.ts';
 import { inspectedOn } from '../readiness/work-gates.ts';
 import { type Day, laterDay } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { WaitCause } from './cause.ts';
+import type { StageSpan } from './stages.ts';
 
 export type Wait = {
   readonly cause: WaitCause;
@@ -62,7 +63,7 @@ function programmingWaits(vehicle: Vehicle): Wait[] {
   });
 }
 
-/** A fault waits for its decision; a refused code that a job still counts on waits for somebody to decide on another way. */
+/** A fault waits for its decision; a refused code waits for somebody to find another way. */
 function decisionWaits(vehicle: Vehicle): Wait[] {
   const faults = vehicle.faults.map(
     (fault): Wait => ({
@@ -74,66 +75,56 @@ function decisionWaits(vehicle: Vehicle): Wait[] {
     }),
   );
   const refused = vehicle.codeRequests.flatMap((request): Wait[] => {
-    const isCountedOn = vehicle.jobs.some(
-      (job) => job.codeRequestId === request.id && !jobProgress(vehicle, job).isClosed,
-    );
-    if (request.outcome !== 'refused' || request.answeredOn === null || !isCountedOn) return [];
-    const what = `${request.module || request.kind} code was refused: another way`;
-    return [{ cause: 'decide', from: request.answeredOn, until: null, expectedOn: null, what }];
+    if (request.outcome !== 'refused' || request.answeredOn === null) return [];
+    const what = `another way: ${request.module || request.kind} code was refused`;
+    const until = refusalSettledOn(vehicle, request);
+    return [{ cause: 'decide', from: request.answeredOn, until, expectedOn: null, what }];
   });
   return [...faults, ...refused];
 }
 
-function stageWaits(vehicle: Vehicle, readiness: Readiness): Wait[] {
-  const { arrivedOn } = vehicle.arrival;
-  const waits: Wait[] = [];
-  if (arrivedOn !== null) {
-    waits.push({
-      cause: 'inspect',
-      from: arrivedOn,
-      until: inspectedOn(vehicle),
-      expectedOn: null,
-      what: 'scan on arrival',
-    });
-    waits.push({
+function arrivalWaits(vehicle: Vehicle): Wait[] {
+  const { arrival, purchase } = vehicle;
+  if (arrival.arrivedOn === null) return [];
+  const from = arrival.arrivedOn;
+  return [
+    { cause: 'inspect', from, until: inspectedOn(vehicle), expectedOn: null, what: 'scan on arrival' },
+    {
       cause: 'paper',
-      from: arrivedOn,
-      until: vehicle.purchase.paperReceivedOn,
-      expectedOn: vehicle.purchase.paperExpectedOn,
-      what: vehicle.purchase.paperKind || 'title or registration paper',
-    });
+      from,
+      until: purchase.paperReceivedOn,
+      expectedOn: purchase.paperExpectedOn,
+      what: purchase.paperKind || 'title or registration paper',
+    },
+  ];
+}
+
+/** Each run of days on which the work was done and not proven, or proven and not presented, as it stood then. */
+function stageWaits(spans: readonly StageSpan[]): Wait[] {
+  const waits: Wait[] = [];
+  for (const { from, stage, nextText } of spans) {
+    const cause = stage === 'verify' || stage === 'present' ? stage : null;
+    const last = waits[waits.length - 1];
+    const open = last !== undefined && last.until === null ? last : null;
+    if (open !== null) waits.pop();
+    if (open !== null && open.cause !== cause) waits.push({ ...open, until: from });
+    // What was still missing last is what held it longest.
+    const since = open !== null && open.cause === cause ? open.from : from;
+    if (cause !== null) waits.push({ cause, from: since, until: null, expectedOn: null, what: nextText });
   }
-  const nextHeld = (from: number) =>
-    readiness.gates.slice(from).find((gate) => gate.state === 'open' || gate.state === 'stale');
-  const stageWhat = nextHeld(0)?.items[0]?.text ?? '';
-  if (readiness.workFinishedOn !== null)
-    waits.push({
-      cause: 'verify',
-      from: readiness.workFinishedOn,
-      until: readiness.verifiedOn,
-      expectedOn: null,
-      what: stageWhat,
-    });
-  if (readiness.verifiedOn !== null)
-    waits.push({
-      cause: 'present',
-      from: readiness.verifiedOn,
-      until: readiness.presentedOn,
-      expectedOn: null,
-      what: stageWhat,
-    });
   return waits;
 }
 
 /** Every wait in the record that lasted at least a day or is still open. */
-export function waitsOf(vehicle: Vehicle, readiness: Readiness): readonly Wait[] {
+export function waitsOf(vehicle: Vehicle, spans: readonly StageSpan[]): readonly Wait[] {
   const all = [
     ...codeWaits(vehicle),
     ...partWaits(vehicle),
     ...subletWaits(vehicle),
     ...programmingWaits(vehicle),
     ...decisionWaits(vehicle),
-    ...stageWaits(vehicle, readiness),
+    ...arrivalWaits(vehicle),
+    ...stageWaits(spans),
   ];
   return all
     .map((wait) => ({ ...wait, from: laterDay(wait.from, vehicle.purchase.boughtOn) }))

@@ -74,6 +74,28 @@ function missingReference(vehicle: Vehicle, change: PutChange): readonly ChangeP
   });
 }
 
+/** An attempt belongs to a step of its job, and a step that was attempted stays in its job: else what happened would hang in the air. */
+function stepProblems(vehicle: Vehicle, change: PutChange): readonly ChangeProblem[] {
+  if (change.list === 'attempts') {
+    const { jobId, stepId } = change.item;
+    const job = vehicle.jobs.find((candidate) => candidate.id === jobId);
+    if (!job || job.steps.some((step) => step.id === stepId)) return [];
+    return [{ field: 'stepId', sentence: `The job on ${job.module} has no such step. Choose one of its steps.` }];
+  }
+  if (change.list !== 'jobs') return [];
+  const { id, steps } = change.item;
+  const kept = vehicle.jobs.find((job) => job.id === id);
+  const lost = (kept?.steps ?? []).filter(
+    (step) =>
+      !steps.some((other) => other.id === step.id) &&
+      vehicle.attempts.some((attempt) => attempt.jobId === id && attempt.stepId === step.id),
+  );
+  return lost.map((step) => ({
+    field: 'steps',
+    sentence: `“${step.title}” was attempted already and stays in the job. Say why it is not needed instead of taking it out.`,
+  }));
+}
+
 /** The record after the change, or what stands against it with the field named. */
 export function applyChange(
   vehicle: Vehicle,
@@ -86,7 +108,11 @@ export function applyChange(
       return problems.length > 0 ? fail(problems) : ok({ ...vehicle, [change.section]: change.value });
     }
     case 'put': {
-      const problems = [...factProblems(change, context.today), ...missingReference(vehicle, change)];
+      const problems = [
+        ...factProblems(change, context.today),
+        ...missingReference(vehicle, change),
+        ...stepProblems(vehicle, change),
+      ];
       return problems.length > 0 ? fail(problems) : ok(putFact(vehicle, change, context.stamp));
     }
     case 'remove':

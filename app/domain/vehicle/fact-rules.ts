@@ -50,13 +50,16 @@ function partProblems(part: PartDraft, today: Day): ChangeProblem[] {
   ];
   const problems = [
     ...futureProblems(today, [
+      ['neededOn', 'The day it was found to be needed', part.neededOn],
       ...happened,
       ['returnedOn', 'The day it was sent back', part.returnedOn],
       ['coreReturnedOn', 'The day the core was returned', part.coreReturnedOn],
     ]),
     ...orderProblems(happened),
     ...orderProblems([
-      ['receivedOn', 'The day it was received', part.receivedOn],
+      part.receivedOn === null
+        ? ['orderedOn', 'The day of the order', part.orderedOn]
+        : ['receivedOn', 'The day it was received', part.receivedOn],
       ['returnedOn', 'The day it was sent back', part.returnedOn],
     ]),
     ...orderProblems([
@@ -85,6 +88,7 @@ function partProblems(part: PartDraft, today: Day): ChangeProblem[] {
 function codeRequestProblems(request: CodeRequestDraft, today: Day): ChangeProblem[] {
   const problems = [
     ...futureProblems(today, [
+      ['notedOn', 'The day it was noted', request.notedOn],
       ['askedOn', 'The day it was asked', request.askedOn],
       ['answeredOn', 'The day of the answer', request.answeredOn],
       ['proof', 'The day the proof was checked', request.proof?.checkedOn ?? null],
@@ -96,6 +100,10 @@ function codeRequestProblems(request: CodeRequestDraft, today: Day): ChangeProbl
     ...orderProblems([
       ['askedOn', 'The day it was asked', request.askedOn],
       ['expectedOn', 'The day it is expected', request.expectedOn],
+    ]),
+    ...orderProblems([
+      ['proof', 'The day the proof was checked', request.proof?.checkedOn ?? null],
+      ['askedOn', 'The day it was asked', request.askedOn],
     ]),
   ];
   if (request.askedOn !== null && request.proof === null)
@@ -140,7 +148,11 @@ function faultProblems(fault: FaultDraft, today: Day): ChangeProblem[] {
 function subletProblems(sublet: SubletDraft, today: Day): ChangeProblem[] {
   const sent: NamedDay = ['sentOn', 'The day it was sent', sublet.sentOn];
   const problems = [
-    ...futureProblems(today, [sent, ['backOn', 'The day it came back', sublet.backOn]]),
+    ...futureProblems(today, [
+      ['notedOn', 'The day it was noted', sublet.notedOn],
+      sent,
+      ['backOn', 'The day it came back', sublet.backOn],
+    ]),
     ...orderProblems([sent, ['backOn', 'The day it came back', sublet.backOn]]),
     ...orderProblems([sent, ['expectedOn', 'The day it is expected', sublet.expectedOn]]),
   ];

@@ -3,6 +3,7 @@ import type { Shop } from '../fleet/shop.ts';
 import { type Costs, reckonCosts } from '../money/costs.ts';
 import { type Actor, type GateItem, isHolding } from '../readiness/gate.ts';
 import { judgeReadiness, type Readiness } from '../readiness/gates.ts';
+import { nextItem } from '../readiness/next-item.ts';
 import type { Day } from '../shared/day.ts';
 import { chargeHeldDays, type HeldDays } from '../time/held-days.ts';
 import type { Vehicle } from './vehicle.ts';
@@ -17,25 +18,52 @@ export type VehicleReckoning = {
   readonly nextMove: NextMove | null;
 };
 
-/** Whose move it is: the first open item along the way that the shop itself can do, else the first that somebody else owes. */
-function nextMoveOf(vehicle: Vehicle, readiness: Readiness): NextMove | null {
-  if (vehicle.sale !== null) return null;
-  if (readiness.isReady) return { who: 'sales', what: 'Offer it' };
-  const items: readonly GateItem[] = readiness.gates.filter(isHolding).flatMap((gate) => gate.items);
-  const isHere = vehicle.arrival.arrivedOn !== null;
-  const item =
-    (isHere ? items.find((candidate) => candidate.who !== 'outside' && !isPaper(candidate)) : undefined) ?? items[0];
-  return item ? { who: item.who, what: item.text } : null;
+/** A promise that has passed unkept, under the item that waits for it: what to chase. Null while it still stands or none was made. */
+function overduePromise(vehicle: Vehicle, { place }: GateItem, today: Day): string | null {
+  const said = (what: string, by: string, promisedFor: Day | null) =>
+    promisedFor !== null && promisedFor < today
+      ? `Chase${by ? ` ${by}` : ''}: ${what}, promised for ${promisedFor}`
+      : null;
+  if ('section' in place)
+    return place.section === 'arrival' && vehicle.arrival.arrivedOn === null
+      ? said('delivery', vehicle.purchase.source, vehicle.arrival.expectedOn)
+      : null;
+  switch (place.list) {
+    case 'parts': {
+      const part = vehicle.parts.find((candidate) => candidate.id === place.id);
+      return part ? said(part.what, part.supplier, part.expectedOn) : null;
+    }
+    case 'codeRequests': {
+      const request = vehicle.codeRequests.find((candidate) => candidate.id === place.id);
+      return request ? said(`${request.module || request.kind} code`, request.askedOf, request.expectedOn) : null;
+    }
+    case 'sublets': {
+      const sublet = vehicle.sublets.find((candidate) => candidate.id === place.id);
+      return sublet ? said(sublet.what, sublet.supplier, sublet.expectedOn) : null;
+    }
+    default:
+      return null;
+  }
 }
 
-/** Paper is chased beside the work; it is the next move only when nothing else is. */
-function isPaper(item: GateItem): boolean {
-  return 'section' in item.place && item.place.section === 'purchase';
+/** Whose move it is: the next item along the way; where only others owe something and a promise has passed, the manager's, to chase it. */
+function nextMoveOf(vehicle: Vehicle, readiness: Readiness, today: Day): NextMove | null {
+  if (vehicle.sale !== null) return null;
+  if (readiness.isReady) return { who: 'sales', what: 'Offer it' };
+  const item = nextItem(readiness);
+  if (item === null) return null;
+  if (item.who !== 'outside') return { who: item.who, what: item.text };
+  const owed = readiness.gates.filter(isHolding).flatMap((gate) => gate.items.filter(({ who }) => who === 'outside'));
+  for (const candidate of owed) {
+    const overdue = overduePromise(vehicle, candidate, today);
+    if (overdue !== null) return { who: 'manager', what: overdue };
+  }
+  return { who: item.who, what: item.text };
 }
 
 export function reckonVehicle(vehicle: Vehicle, shop: Shop, today: Day): VehicleReckoning {
   const readiness = judgeReadiness(vehicle, shop.checklist);
-  const held = chargeHeldDays(vehicle, readiness, { today, countsFirstDay: shop.rates.countsFirstDay });
+  const held = chargeHeldDays(vehicle, shop.checklist, { today, countsFirstDay: shop.rates.countsFirstDay });
   const costs = reckonCosts(vehicle, shop, { today, heldDays: held.heldDays });
-  return { today, readiness, held, costs, nextMove: nextMoveOf(vehicle, readiness) };
+  return { today, readiness, held, costs, nextMove: nextMoveOf(vehicle, readiness, today) };
 }

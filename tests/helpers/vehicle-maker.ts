@@ -1,0 +1,327 @@
+// Small valid records for tests: a whole vehicle or one fact, with only what the test is about spelled out.
+import type { CodeRequest } from '../../app/domain/codes/code-request.ts';
+import type { Decision, Fault } from '../../app/domain/diagnosis/fault.ts';
+import type { Scan } from '../../app/domain/diagnosis/scan.ts';
+import type { Check, Person, Rates, Shop } from '../../app/domain/fleet/shop.ts';
+import type { OtherCost } from '../../app/domain/money/other-cost.ts';
+import type { Part } from '../../app/domain/parts/part.ts';
+import type { Attempt, ProgrammingJob, ProgrammingStep } from '../../app/domain/programming/programming-job.ts';
+import type { SignOff } from '../../app/domain/readiness/sign-off.ts';
+import type { Day } from '../../app/domain/shared/day.ts';
+import type { Stamp } from '../../app/domain/shared/fact.ts';
+import type { Identity } from '../../app/domain/vehicle/identity.ts';
+import type { Note } from '../../app/domain/vehicle/note.ts';
+import type { Arrival, Purchase, Targets } from '../../app/domain/vehicle/purchase.ts';
+import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
+import type { Labour } from '../../app/domain/work/labour.ts';
+import type { Sublet } from '../../app/domain/work/sublet.ts';
+
+let made = 0;
+function nextId(kind: string): string {
+  made += 1;
+  return `${kind}-${made}`;
+}
+
+/** Entered by the shop's technician on this day at this hour (UTC). */
+export function stampAt(day: Day, hour = 12): Stamp {
+  return { by: 'technician-1', at: `${day}T${String(hour).padStart(2, '0')}:00:00.000Z` };
+}
+
+type About<Fact> = Partial<Fact>;
+
+export function makeScan(takenOn: Day, about: About<Scan> = {}): Scan {
+  return {
+    id: nextId('scan'),
+    takenOn,
+    kind: 'pre-repair',
+    device: 'shop reader',
+    modules: [{ name: 'Engine', answered: true, codes: [] }],
+    note: '',
+    entered: stampAt(takenOn),
+    ...about,
+  };
+}
+
+export function makeDecision(decidedOn: Day, about: About<Decision> = {}): Decision {
+  return { kind: 'repair', decidedOn, reason: '', estimateMinutes: 60, ...about };
+}
+
+export function makeFault(foundOn: Day, about: About<Fault> = {}): Fault {
+  return {
+    id: nextId('fault'),
+    foundOn,
+    what: 'wipers dead',
+    area: 'electrical',
+    module: '',
+    codes: [],
+    note: '',
+    decision: null,
+    doneOn: null,
+    tellBuyer: false,
+    entered: stampAt(foundOn),
+    ...about,
+  };
+}
+
+export function makePart(neededOn: Day, about: About<Part> = {}): Part {
+  return {
+    id: nextId('part'),
+    neededOn,
+    what: 'body module',
+    partNumber: '',
+    supplier: 'Yard',
+    faultId: null,
+    quantity: 1,
+    priceCents: 12_000,
+    coreChargeCents: 0,
+    orderedOn: null,
+    expectedOn: null,
+    receivedOn: null,
+    fittedOn: null,
+    returnedOn: null,
+    coreReturnedOn: null,
+    note: '',
+    entered: stampAt(neededOn),
+    ...about,
+  };
+}
+
+export function makeCodeRequest(notedOn: Day, about: About<CodeRequest> = {}): CodeRequest {
+  return {
+    id: nextId('request'),
+    notedOn,
+    kind: 'immobiliser',
+    module: 'immobiliser',
+    deviceSerial: '',
+    reason: 'keys not accepted',
+    faultId: null,
+    proof: { document: 'purchase invoice', checkedOn: notedOn, checkedBy: 'manager-1' },
+    askedOn: null,
+    askedOf: 'Code desk',
+    expectedOn: null,
+    answeredOn: null,
+    outcome: null,
+    feeCents: 0,
+    keptWhere: '',
+    note: '',
+    entered: stampAt(notedOn),
+    ...about,
+  };
+}
+
+export function makeStep(about: About<ProgrammingStep> = {}): ProgrammingStep {
+  return {
+    id: nextId('step'),
+    title: 'write the module',
+    detail: '',
+    cautions: [],
+    cannotBeUndone: false,
+    needsPart: false,
+    needsCode: false,
+    typicalMinutes: null,
+    leftOutReason: '',
+    ...about,
+  };
+}
+
+export function makeJob(openedOn: Day, about: About<ProgrammingJob> = {}): ProgrammingJob {
+  return {
+    id: nextId('job'),
+    openedOn,
+    module: 'Body',
+    origin: 'used',
+    faultId: null,
+    partId: null,
+    codeRequestId: null,
+    steps: [],
+    note: '',
+    entered: stampAt(openedOn),
+    ...about,
+  };
+}
+
+export function makeAttempt(on: Day, job: ProgrammingJob, stepId: string, about: About<Attempt> = {}): Attempt {
+  return {
+    id: nextId('attempt'),
+    jobId: job.id,
+    stepId,
+    on,
+    person: 'technician-1',
+    route: 'on-vehicle',
+    outcome: 'worked',
+    voltsBefore: null,
+    voltsLowest: null,
+    voltsAfter: null,
+    message: '',
+    entered: stampAt(on),
+    ...about,
+  };
+}
+
+export function makeLabour(workedOn: Day, about: About<Labour> = {}): Labour {
+  return {
+    id: nextId('labour'),
+    workedOn,
+    person: 'technician-1',
+    minutes: 60,
+    what: 'fitted it',
+    area: 'electrical',
+    faultId: null,
+    entered: stampAt(workedOn),
+    ...about,
+  };
+}
+
+export function makeSublet(notedOn: Day, about: About<Sublet> = {}): Sublet {
+  return {
+    id: nextId('sublet'),
+    notedOn,
+    what: 'windscreen',
+    supplier: 'Glass people',
+    area: 'body',
+    faultId: null,
+    sentOn: null,
+    expectedOn: null,
+    backOn: null,
+    quotedCents: 30_000,
+    invoicedCents: null,
+    note: '',
+    entered: stampAt(notedOn),
+    ...about,
+  };
+}
+
+export function makeSignOff(signedOn: Day, checkId: string, about: About<SignOff> = {}): SignOff {
+  return {
+    id: nextId('sign-off'),
+    checkId,
+    signedOn,
+    signedBy: 'technician-1',
+    result: 'passed',
+    note: '',
+    entered: stampAt(signedOn),
+    ...about,
+  };
+}
+
+export function makeOtherCost(spentOn: Day, amountCents: number): OtherCost {
+  return { id: nextId('cost'), spentOn, what: 'fuel', amountCents, entered: stampAt(spentOn) };
+}
+
+export function makeNote(on: Day, text = 'a remark'): Note {
+  return { id: nextId('note'), on, text, entered: stampAt(on) };
+}
+
+type AboutVehicle = Partial<Omit<Vehicle, 'identity' | 'purchase' | 'arrival' | 'targets'>> & {
+  readonly identity?: Partial<Identity>;
+  readonly purchase?: Partial<Purchase>;
+  readonly arrival?: Partial<Arrival>;
+  readonly targets?: Partial<Targets>;
+};
+
+/** Bought and here on `boughtOn`, its paper with it, a price set; nothing found, nothing done. */
+export function makeVehicle(boughtOn: Day, about: AboutVehicle = {}): Vehicle {
+  const { identity, purchase, arrival, targets, ...facts } = about;
+  return {
+    id: nextId('vehicle'),
+    takenIn: stampAt(boughtOn),
+    identity: {
+      stockNumber: 'T-100',
+      vin: '11111111111111111',
+      vinReason: '',
+      modelYear: 2018,
+      make: 'Invented',
+      model: 'Testbed',
+      body: 'saloon',
+      colour: 'grey',
+      drive: 'combustion',
+      odometer: { reading: 60_000, unit: 'mi' },
+      location: '',
+      keyTag: '',
+      ...identity,
+    },
+    purchase: {
+      boughtOn,
+      source: 'an auction',
+      priceCents: 800_000,
+      feesCents: 0,
+      transportCents: 0,
+      paperKind: 'Title',
+      paperExpectedOn: null,
+      paperReceivedOn: boughtOn,
+      keysReceived: 1,
+      ...purchase,
+    },
+    arrival: { expectedOn: null, arrivedOn: boughtOn, ...arrival },
+    targets: {
+      askingCents: 1_000_000,
+      budgetCents: null,
+      tradeValueCents: null,
+      marginFloorCents: null,
+      ...targets,
+    },
+    scans: [],
+    faults: [],
+    jobs: [],
+    attempts: [],
+    parts: [],
+    codeRequests: [],
+    labour: [],
+    sublets: [],
+    otherCosts: [],
+    signOffs: [],
+    notes: [],
+    sale: null,
+    ...facts,
+  };
+}
+
+export const roadTest: Check = {
+  id: 'road-test',
+  title: 'Road test',
+  stage: 'verify',
+  who: 'technician',
+  staleAfter: ['mechanical', 'safety'],
+  isActive: true,
+};
+
+export const cleaned: Check = {
+  id: 'cleaned',
+  title: 'Cleaned',
+  stage: 'present',
+  who: 'sales',
+  staleAfter: ['body', 'interior'],
+  isActive: true,
+};
+
+export const noHoldingCost: Rates = {
+  labourCentsPerHour: 6_000,
+  fundingRatePpm: 0,
+  dayCount: 'actual-365',
+  overheadCentsPerDay: 0,
+  countsFirstDay: false,
+};
+
+export function makePerson(id: string, about: About<Person> = {}): Person {
+  return { id, name: `Person ${id}`, role: 'technician', labourCentsPerHour: null, isActive: true, ...about };
+}
+
+export function makeShop(about: { readonly rates?: Partial<Rates>; readonly checklist?: readonly Check[] } = {}): Shop {
+  return {
+    dealer: {
+      name: 'Test yard',
+      address: '',
+      phone: '',
+      market: 'US',
+      currency: 'USD',
+      distanceUnit: 'mi',
+      paper: 'letter',
+      paperName: 'Title',
+      buyerNotice: '',
+    },
+    rates: { ...noHoldingCost, ...about.rates },
+    people: [makePerson('technician-1'), makePerson('manager-1', { role: 'manager' })],
+    checklist: [...(about.checklist ?? [roadTest, cleaned])],
+    sample: null,
+  };
+}
