@@ -1,0 +1,90 @@
+// Decides about one call of the page: who asks, how much, in which form; then lets the desk answer. Knows no Electron,
+// and never throws: whatever goes wrong becomes a result with an error.
+import type { z } from 'zod';
+import type { AppError } from '../contract/app-error.ts';
+import { type ChannelName, channels } from '../contract/channels.ts';
+import { fail, type Result } from '../domain/shared/result.ts';
+import type { DeskSession } from '../services/desk-session.ts';
+import type { Log } from './log.ts';
+import { isPageOrigin } from './page-origin.ts';
+
+/** Four million characters of JSON: far above any honest call, far below what would stop the program. */
+export const longestCall = 4_000_000;
+const mostProblems = 20;
+
+/** Where a call came from, as Electron tells it. `url` is that of the asking frame. */
+export type Sender = { readonly contentsId: number; readonly isMainFrame: boolean; readonly url: string };
+
+export type Call = { readonly channel: ChannelName; readonly input: unknown; readonly sender: Sender | null };
+
+export type Answering = {
+  /** The contents of our own window, or null while there is none. */
+  readonly windowContentsId: () => number | null;
+  /** Waited for while the fleet is being opened; null when it never will be, because the person quits. */
+  readonly session: () => Promise<Pick<DeskSession, 'answer'> | null>;
+  readonly log: Log;
+  /** In development and tests what goes out is held against the contract too. */
+  readonly checksOutput: boolean;
+};
+
+/** Only the main frame of our own window, showing our own page, may ask. */
+export function isTrustedSender(sender: Sender | null, windowContentsId: number | null): boolean {
+  if (sender === null || windowContentsId === null) return false;
+  return sender.contentsId === windowContentsId && sender.isMainFrame && isPageOrigin(sender.url);
+}
+
+function refusal(code: AppError['code'], detail: string, problems: AppError['problems'] = []) {
+  return fail<AppError>({ code, detail, problems });
+}
+
+/** The length as JSON; null for what JSON cannot hold (a loop, a bigint). */
+function callLength(input: unknown): number | null {
+  try {
+    return JSON.stringify(input)?.length ?? 0;
+  } catch {
+    return null;
+  }
+}
+
+function problemsOf(error: z.ZodError): AppError['problems'] {
+  return error.issues.slice(0, mostProblems).map((issue) => ({ field: issue.path.join('.'), sentence: issue.message }));
+}
+
+/** Fields and kinds of fault only: what a person typed does not belong in a log. */
+function faultsForLog(error: z.ZodError): string {
+  const faults = error.issues.slice(0, mostProblems).map((issue) => `${issue.path.join('.') || '(all)'}=${issue.code}`);
+  return faults.join(' ');
+}
+
+export async function answerCall(call: Call, answering: Answering): Promise<Result<unknown, AppError>> {
+  const { channel, input, sender } = call;
+  const { log } = answering;
+  if (!isTrustedSender(sender, answering.windowContentsId())) {
+    log.warn('call', `${channel} refused: not asked by our own page`);
+    return refusal('not-allowed', 'Only the page of this program may ask.');
+  }
+  const length = callLength(input);
+  if (length === null || length > longestCall) {
+    log.warn('call', `${channel} refused: ${length === null ? 'not plain data' : `${length} characters`}`);
+    return refusal('bad-request', length === null ? 'This is not plain data.' : 'This is too much for one step.');
+  }
+  const spec = channels[channel];
+  const parsed = spec.input.safeParse(input);
+  if (!parsed.success) {
+    log.warn('call', `${channel} refused: ${faultsForLog(parsed.error)}`);
+    return refusal('bad-request', '', problemsOf(parsed.error));
+  }
+  try {
+    const session = await answering.session();
+    if (session === null) return refusal('folder-gone', '');
+    const result = await session.answer(channel, parsed.data);
+    if (!result.ok || !answering.checksOutput) return result;
+    const output = spec.output.safeParse(result.value);
+    if (output.success) return result;
+    log.error('call', `${channel} answered against the contract: ${faultsForLog(output.error)}`);
+    return refusal('unexpected', '');
+  } catch (error) {
+    log.error('call', `${channel} failed`, error);
+    return refusal('unexpected', '');
+  }
+}
