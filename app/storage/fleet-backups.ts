@@ -29,6 +29,8 @@ export type BackupSummary = {
 
 export type BackupSource = {
   readonly clock: () => string;
+  /** Why the fleet folder may not be written just now; null when it may. */
+  readonly guard: () => Promise<StorageProblem | null>;
   /** The records as they are at this moment. */
   readonly files: () => readonly FileToKeep[];
   readonly missing: () => readonly string[];
@@ -78,6 +80,8 @@ export class FleetBackups {
     files: readonly FileToKeep[],
   ): Promise<Result<BackupMade, StorageProblem>> {
     const { first, second, fleetFolder } = this.places;
+    const refusal = await this.source.guard();
+    if (refusal) return fail(refusal);
     const madeAt = this.source.clock();
     const plan = { reason, madeAt, madeFrom: fleetFolder, files, missing: this.source.missing() };
     const made = await makeBackup(first, plan);

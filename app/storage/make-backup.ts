@@ -16,7 +16,7 @@ import {
 import { contentHash } from './content-hash.ts';
 import { namesIn, pathIn, vehiclesFolder } from './fleet-folder.ts';
 import { createFile, renamePatiently } from './move-aside.ts';
-import { problemFromError, type StorageProblem } from './storage-problem.ts';
+import { problemFromError, type StorageProblem, systemCode } from './storage-problem.ts';
 
 const filesAtOnce = 16;
 const unfinishedPattern = /^\.unfinished-[0-9a-f-]{36}$/;
@@ -81,7 +81,12 @@ async function promote(place: string, making: string, madeAt: string, reason: Ba
 export async function makeBackup(place: string, plan: BackupPlan): Promise<Result<string, StorageProblem>> {
   const making = join(place, `.unfinished-${randomUUID()}`);
   try {
-    await mkdir(join(making, vehiclesFolder), { recursive: true });
+    // Not recursive: a fleet folder that has gone must not be made anew by its backup. Only the last part may be missing.
+    await mkdir(place).catch((error) => {
+      if (systemCode(error) !== 'EEXIST') throw error;
+    });
+    await mkdir(making);
+    await mkdir(join(making, vehiclesFolder));
     const files = await mapAtMost(plan.files, filesAtOnce, (file) => keepFile(making, file));
     const contents: BackupContents = {
       format: 'lotwright-backup',

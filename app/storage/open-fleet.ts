@@ -149,8 +149,10 @@ async function openStore(
   const left = state.readOnly ? found.bad : await putBadAside(folder, found.bad, clock());
 
   let records: FleetRecords | null = null;
+  const guard = createGuard(lock, state, () => records?.markReadOnly());
   const backups = new FleetBackups(backupPlaces(folder, options.secondFolder ?? null), {
     clock,
+    guard,
     files: () => [
       ...(records?.shop ? [keptFile(shopFile, kinds.shop, records.shop)] : []),
       ...[...(records?.vehicles.values() ?? [])].map((kept) =>
@@ -160,7 +162,6 @@ async function openStore(
     missing: () => state.troubles.map((trouble) => trouble.fileName).filter(isRecordPath),
     neededIds: () => new Set(state.troubles.flatMap((trouble) => trouble.lastGoodCopy?.backupId ?? [])),
   });
-  const guard = createGuard(lock, state, () => records?.markReadOnly());
   const onPutAside = () => {
     state.areTroublesStale = true;
   };

@@ -4,7 +4,8 @@ import { once } from 'node:events';
 import { readFile, rm, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { aVehicle, contentsOf, fleetOf, openForTest, textOf, unwrapped } from './fleet-fixture.ts';
+import { contentsOf, fleetOf, openForTest, textOf, unwrapped } from './fleet-fixture.ts';
+import { aVehicle } from './fleet-records-fixture.ts';
 
 async function endedProcessId(): Promise<number> {
   const child = spawn(process.execPath, ['-e', '']);

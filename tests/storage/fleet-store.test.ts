@@ -4,8 +4,6 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { openFleet } from '../../app/storage/open-fleet.ts';
 import {
-  aShop,
-  aVehicle,
   contentsOf,
   fleetOf,
   openForTest,
@@ -15,6 +13,7 @@ import {
   textOf,
   unwrapped,
 } from './fleet-fixture.ts';
+import { aShop, aVehicle } from './fleet-records-fixture.ts';
 
 describe('opening', () => {
   it('makes a new fleet where it is told to, without settings or vehicles', async () => {

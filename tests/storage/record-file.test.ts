@@ -5,7 +5,8 @@ import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 import { migrateData } from '../../app/storage/migrations/migration.ts';
 import { readRecord, recordBytes } from '../../app/storage/record-file.ts';
 import { type RecordKind, recordKinds } from '../../app/storage/record-kind.ts';
-import { aShop, aVehicle, unwrapped } from './fleet-fixture.ts';
+import { unwrapped } from './fleet-fixture.ts';
+import { aShop, aVehicle } from './fleet-records-fixture.ts';
 
 const savedAt = '2026-03-04T10:00:00.000Z';
 const kind = recordKinds.vehicle;

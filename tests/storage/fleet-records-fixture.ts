@@ -1,0 +1,66 @@
+// Invented records for the storage and fault tests. No test runner in here: a process of its own uses it too.
+import type { Shop } from '../../app/domain/fleet/shop.ts';
+import { newVehicle } from '../../app/domain/vehicle/take-in.ts';
+import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
+
+export function aVehicle(id: string, keyTag = 'K1'): Vehicle {
+  return newVehicle(
+    id,
+    { by: 'person-1', at: '2026-02-01T08:00:00.000Z' },
+    {
+      identity: {
+        stockNumber: `S-${id}`,
+        vin: '100AB54C450110341',
+        vinReason: '',
+        modelYear: 2019,
+        make: 'Brindle',
+        model: 'Hearth',
+        body: 'Estate',
+        colour: 'Grey',
+        drive: 'combustion',
+        odometer: { reading: 81_200, unit: 'km' },
+        location: 'Row 2',
+        keyTag,
+      },
+      purchase: {
+        boughtOn: '2026-01-31',
+        source: 'Auction',
+        priceCents: 640_000,
+        feesCents: 12_000,
+        transportCents: 8_000,
+        paperKind: 'Title',
+        paperExpectedOn: null,
+        paperReceivedOn: null,
+        keysReceived: 1,
+      },
+      arrival: { expectedOn: null, arrivedOn: '2026-02-01' },
+      targets: { askingCents: null, budgetCents: null, tradeValueCents: null, marginFloorCents: null },
+    },
+  );
+}
+
+export function aShop(name = 'Invented Motors'): Shop {
+  return {
+    dealer: {
+      name,
+      address: '1 Nowhere Road',
+      phone: '',
+      market: 'US',
+      currency: 'USD',
+      distanceUnit: 'mi',
+      paper: 'letter',
+      paperName: 'Title',
+      buyerNotice: '',
+    },
+    rates: {
+      labourCentsPerHour: 9_000,
+      fundingRatePpm: 80_000,
+      dayCount: 'actual-365',
+      overheadCentsPerDay: 900,
+      countsFirstDay: true,
+    },
+    people: [{ id: 'person-1', name: 'Ada Invented', role: 'manager', labourCentsPerHour: null, isActive: true }],
+    checklist: [],
+    sample: null,
+  };
+}
