@@ -31,9 +31,9 @@ describe('isAllowedRequest', () => {
   });
 
   it.each([
-    ['http://localhost/', 'xhr'],
+    ['http://example.invalid/', 'xhr'],
     ['https://example.invalid/?app://lotwright/', 'image'],
-    ['ws://localhost/', 'webSocket'],
+    ['ws://example.invalid/', 'webSocket'],
     ['wss://example.invalid/', 'webSocket'],
     ['ftp://example.invalid/', 'xhr'],
     ['file:///etc/hostname', 'mainFrame'],
