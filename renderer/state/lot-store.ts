@@ -53,3 +53,10 @@ export function followLot(): () => void {
     for (const stop of stops) stop();
   };
 }
+
+/** Counts how often somebody asked for the search; the screen takes the focus there each time. */
+export const searchAskedStore = createStore(0);
+
+export function askForSearch(): void {
+  searchAskedStore.update((count) => count + 1);
+}

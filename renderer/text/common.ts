@@ -1,4 +1,5 @@
 // Words of the kit and of more than one screen. Sentences with values are functions.
+import type { Role } from '../../app/domain/fleet/shop.ts';
 import type { Actor } from '../../app/domain/readiness/gate.ts';
 import type { Day } from '../../app/domain/shared/day.ts';
 
@@ -34,3 +35,9 @@ export const actorNames: Readonly<Record<Actor, string>> = {
 };
 
 export const monthNames = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+
+export const roleNames: Readonly<Record<Role, string>> = {
+  manager: 'manager',
+  technician: 'technician',
+  sales: 'sales',
+};

@@ -10,14 +10,16 @@ export type FactsProps = {
     readonly value: ReactNode;
     readonly isAmount?: boolean;
     readonly isStrong?: boolean;
+    /** Where two rows carry the same label. */
+    readonly key?: string;
   }[];
 };
 
 export function Facts({ rows }: FactsProps) {
   return (
     <dl className="facts">
-      {rows.map(({ label, value, isAmount = false, isStrong = false }) => (
-        <div key={label} className={`facts-row${isStrong ? ' is-strong' : ''}`}>
+      {rows.map(({ label, value, isAmount = false, isStrong = false, key = label }) => (
+        <div key={key} className={`facts-row${isStrong ? ' is-strong' : ''}`}>
           <dt>{label}</dt>
           <dd className={isAmount ? 'amount' : undefined}>
             {value === null || value === '' ? commonText.none : value}

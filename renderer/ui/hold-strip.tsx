@@ -6,7 +6,7 @@ import type { Cause, Standing } from '../../app/domain/time/cause.ts';
 import { causeLooks } from '../../app/domain/time/cause-look.ts';
 import type { Stretch } from '../../app/domain/time/held-days.ts';
 import { hatchUrl } from './hatch-patterns.tsx';
-import { type Axis, clipSpan, daysBefore, type Scale, type Span, scaleOf, xOf } from './strip-geometry.ts';
+import { type Axis, clipSpan, daysBefore, type Scale, type Span, scaleOf, ticksOf, xOf } from './strip-geometry.ts';
 
 export type HoldStripProps = {
   readonly stretches: readonly Stretch[];
@@ -25,11 +25,15 @@ export type HoldStripProps = {
 
 /** From this many pixels a day on, the days are told apart by hairlines. */
 const separatedFrom = 4;
-/** Room above and below the bar for the marks that reach out of it. */
-const margin = 4;
+
+/** Room above and below the bar, for the marks that reach out of it. */
+function marginOf(height: number): number {
+  return Math.max(3, Math.round(height * 0.26));
+}
 
 function Run({ cause, span, height }: { readonly cause: Cause; readonly span: Span; readonly height: number }) {
   const isOpen = causeLooks[cause].hatch === 'open';
+  const margin = marginOf(height);
   const barHeight = height - 2 * margin;
   if (isOpen) {
     const width = Math.max(0, span.width - 1);
@@ -42,6 +46,7 @@ function Run({ cause, span, height }: { readonly cause: Cause; readonly span: Sp
 
 function daySeparators(scale: Scale, spans: readonly Span[], height: number): string {
   if (scale.dayWidth < separatedFrom) return '';
+  const margin = marginOf(height);
   return spans
     .flatMap((span) =>
       Array.from({ length: span.days - 1 }, (_, index) => {
@@ -81,13 +86,18 @@ export function HoldStrip(props: HoldStripProps) {
       ? clipSpan(scale, forecastFrom, daysBetween(forecastFrom, expectedOn) + 1)
       : null;
   const runsOut = expectedOn !== null && expectedOn > axis.to;
+  const margin = marginOf(height);
   const barHeight = height - 2 * margin;
+  const months = ticksOf(axis, width).filter((tick) => tick.kind === 'month');
   const todayX = Math.round(xOf(scale, dayNumber(today))) + 0.5;
   const evenX = breakEvenOn === null ? null : Math.round(xOf(scale, dayNumber(breakEvenOn) + 1)) + 0.5;
   const soldX = soldOn === null ? null : Math.round(xOf(scale, dayNumber(soldOn))) + 0.5;
   return (
     <svg className="hold-strip" width={width} height={height} role="img" aria-label={label}>
       <title>{label}</title>
+      {months.map(({ x, day }) => (
+        <line key={day} className="axis-week" x1={Math.round(x) + 0.5} x2={Math.round(x) + 0.5} y1="0" y2={height} />
+      ))}
       {runs.map(({ cause, span }) => (
         <Run key={span.firstNumber} cause={cause} span={span} height={height} />
       ))}
@@ -114,7 +124,7 @@ export function HoldStrip(props: HoldStripProps) {
       {evenX !== null && evenX >= 0 && evenX <= width && (
         <path
           className="strip-even"
-          d={`M${evenX - 3.5} 0H${evenX + 3.5}L${evenX} ${margin + 1}ZM${evenX} ${margin}V${height}`}
+          d={`M${evenX - 4} ${margin - 6}H${evenX + 4}L${evenX} ${margin}ZM${evenX} ${margin}V${height - margin + 4}`}
         />
       )}
       {hidden > 0 && (

@@ -8,6 +8,8 @@ export type TypedFieldProps<Value> = FieldProps & {
   readonly onChange: (value: Value | null) => void;
   readonly onCommit?: ((value: Value | null) => void) | undefined;
   readonly inputRef?: Ref<HTMLInputElement>;
+  /** What an empty field stands for. */
+  readonly placeholder?: string | undefined;
 };
 
 type Reading<Value> = { readonly ok: true; readonly value: Value | null } | { readonly ok: false };
@@ -17,6 +19,7 @@ export function TypedField<Value>({
   onChange,
   onCommit,
   inputRef,
+  placeholder,
   read,
   show,
   whenUnreadable,
@@ -67,6 +70,7 @@ export function TypedField<Value>({
             value={visible}
             readOnly={isReadOnly}
             autoComplete="off"
+            placeholder={placeholder}
             spellCheck={false}
             onFocus={(event) => {
               committed.current = value;

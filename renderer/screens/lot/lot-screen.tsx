@@ -1,0 +1,133 @@
+// The Lot: every vehicle as a hold strip under one time axis, what each waits for, and how to find the one that is looked for.
+import './lot.css';
+import { useMemo, useRef } from 'react';
+import type { Desk } from '../../../app/contract/views.ts';
+import { showCents } from '../../../app/domain/shared/cents.ts';
+import { useDesk } from '../../state/desk-store.ts';
+import { lotStore, readLot } from '../../state/lot-store.ts';
+import { goTo } from '../../state/route-store.ts';
+import { useStore } from '../../state/store.ts';
+import { lotText } from '../../text/lot.ts';
+import { Button } from '../../ui/button.tsx';
+import { EmptyState } from '../../ui/empty-state.tsx';
+import { LiveRegion } from '../../ui/live-region.tsx';
+import { showWholeUnits } from '../../ui/whole-units.ts';
+import { filterRows } from './lot-filter.ts';
+import { rowElementId } from './lot-row.tsx';
+import { sortRows } from './lot-sort.ts';
+import { LotTable } from './lot-table.tsx';
+import { LotLegend, LotTools } from './lot-tools.tsx';
+import { type LotTotals, totalsOf } from './lot-totals.ts';
+import { changeLotView, lotViewStore } from './lot-view.ts';
+
+function EmptyLot({ desk }: { readonly desk: Desk }) {
+  if (desk.person.role === 'technician') return <EmptyState sentence={lotText.emptyTechnician} />;
+  if (desk.person.role === 'sales') return <EmptyState sentence={lotText.emptySales} />;
+  const takeIn = (
+    <Button kind={desk.shop === null ? 'plain' : 'main'} shortcut="N" onPress={() => goTo({ screen: 'take-in' })}>
+      {lotText.takeIn}
+    </Button>
+  );
+  if (desk.shop !== null) return <EmptyState sentence={lotText.emptyManager} action={takeIn} />;
+  return (
+    <EmptyState
+      sentence={lotText.emptyNew}
+      action={
+        <>
+          <Button kind="main" onPress={() => goTo({ screen: 'setup' })}>
+            {lotText.goToSetup}
+          </Button>
+          {takeIn}
+        </>
+      }
+    />
+  );
+}
+
+function NothingFound({ search, among }: { readonly search: string; readonly among: number }) {
+  return (
+    <EmptyState
+      sentence={search.trim() === '' ? lotText.nothingOfStanding : lotText.nothingFound(search.trim())}
+      action={
+        <>
+          {among > 0 && (
+            <Button onPress={() => changeLotView({ standings: new Set(['sold']) })}>
+              {`${lotText.foundAmongSold(among)}: ${lotText.showSold}`}
+            </Button>
+          )}
+          <Button onPress={() => changeLotView({ search: '', standings: new Set() })}>{lotText.showAll}</Button>
+        </>
+      }
+    />
+  );
+}
+
+function Totals({ totals, currency }: { readonly totals: LotTotals; readonly currency: string }) {
+  return (
+    <div className="lot-totals">
+      <b>{lotText.totals(totals.vehicles)}</b>
+      {totals.tiedUpCents !== null && (
+        <span title={`${showCents(totals.tiedUpCents)} ${currency}`}>
+          <b>{showWholeUnits(totals.tiedUpCents)}</b> {currency} {lotText.tiedUp}
+        </span>
+      )}
+      <span>{lotText.idleOfHeld(totals.idleDays, totals.heldDays)}</span>
+    </div>
+  );
+}
+
+export function LotScreen() {
+  const desk = useDesk();
+  const lot = useStore(lotStore);
+  const { search, standings, sort } = useStore(lotViewStore);
+  const input = useRef<HTMLInputElement>(null);
+  const { today, seesMoney } = desk;
+  const found = useMemo(() => filterRows(lot.rows, { search, standings }), [lot.rows, search, standings]);
+  const sorted = useMemo(() => sortRows(found.shown, sort, today), [found.shown, sort, today]);
+  const totals = useMemo(() => totalsOf(sorted), [sorted]);
+  const goToFirst = () => {
+    const first = sorted[0];
+    if (first === undefined) return;
+    changeLotView({ cursorId: first.id });
+    requestAnimationFrame(() => document.getElementById(rowElementId(first.id))?.focus());
+  };
+  if (lot.state === 'failed')
+    return (
+      <div className="lot" role="alert">
+        <EmptyState
+          sentence={lot.trouble}
+          action={<Button onPress={() => void readLot()}>{lotText.tryAgain}</Button>}
+        />
+      </div>
+    );
+  if (lot.state === 'reading') return <p className="lot quiet">{lotText.reading}</p>;
+  const soldElsewhere = standings.size === 0 && search.trim() !== '' ? (found.counts.sold ?? 0) : 0;
+  return (
+    <div className="lot">
+      <LotTools input={input} onGoToFirst={goToFirst} mayTakeIn={desk.person.role === 'manager'} />
+      {lot.rows.length === 0 ? (
+        <EmptyLot desk={desk} />
+      ) : (
+        <>
+          <LotLegend counts={found.counts} seesMoney={seesMoney} />
+          <LiveRegion text={lotText.found(sorted.length)} />
+          {sorted.length === 0 ? (
+            <NothingFound search={search} among={soldElsewhere} />
+          ) : (
+            <>
+              <LotTable rows={sorted} today={today} seesMoney={seesMoney} />
+              <div className="lot-foot">
+                <Totals totals={totals} currency={desk.shop?.dealer.currency ?? ''} />
+                {soldElsewhere > 0 && (
+                  <Button kind="quiet" onPress={() => changeLotView({ standings: new Set(['sold']) })}>
+                    {`${lotText.foundAmongSold(soldElsewhere)}: ${lotText.showSold}`}
+                  </Button>
+                )}
+              </div>
+            </>
+          )}
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,104 @@
+// Setup: the dealer, its rates, its people, its checklist. Managers change it; others see what holds for everybody, and why no more.
+import './setup.css';
+import { useEffect } from 'react';
+import type { Desk } from '../../../app/contract/views.ts';
+import { useDesk } from '../../state/desk-store.ts';
+import { readShop, shopStore } from '../../state/shop-store.ts';
+import { useStore } from '../../state/store.ts';
+import { roleNames } from '../../text/common.ts';
+import { setupText } from '../../text/setup.ts';
+import { Button } from '../../ui/button.tsx';
+import { EmptyState } from '../../ui/empty-state.tsx';
+import { Facts } from '../../ui/facts.tsx';
+import { SectionHead } from '../../ui/section-head.tsx';
+import { ChecklistSection } from './checklist-section.tsx';
+import { DealerSection } from './dealer-section.tsx';
+import { PeopleSection } from './people-section.tsx';
+import { RatesSection } from './rates-section.tsx';
+
+/** What everybody may know of the settings. */
+function ForEverybody({ desk }: { readonly desk: Desk }) {
+  const { shop } = desk;
+  return (
+    <>
+      <p className="setup-hint">{setupText.onlyManagers}</p>
+      {shop !== null && (
+        <div className="setup-columns">
+          <section className="setup-section">
+            <SectionHead title={setupText.sections.dealer} />
+            <Facts
+              rows={[
+                { label: setupText.name, value: shop.dealer.name },
+                { label: setupText.address, value: shop.dealer.address },
+                { label: setupText.phone, value: shop.dealer.phone },
+                { label: setupText.market, value: setupText.markets[shop.dealer.market] },
+                { label: setupText.distanceUnit, value: setupText.distanceUnits[shop.dealer.distanceUnit] },
+                { label: setupText.paper, value: setupText.papers[shop.dealer.paper] },
+              ]}
+            />
+          </section>
+          <section className="setup-section">
+            <SectionHead title={setupText.sections.checklist} />
+            <Facts
+              rows={shop.checklist
+                .filter((check) => check.isActive)
+                .map((check) => ({
+                  label: `${setupText.who} ${roleNames[check.who]}`,
+                  value: check.title,
+                  key: check.id,
+                }))}
+            />
+          </section>
+        </div>
+      )}
+    </>
+  );
+}
+
+function Sections({ desk }: { readonly desk: Desk }) {
+  const state = useStore(shopStore);
+  const personId = desk.person.id;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another person at the desk may see more or less.
+  useEffect(() => void readShop(), [personId]);
+  if (state.view === null)
+    return state.trouble === '' ? (
+      <p className="quiet">{setupText.reading}</p>
+    ) : (
+      <div role="alert">
+        <EmptyState
+          sentence={state.trouble}
+          action={<Button onPress={() => void readShop()}>{setupText.tryAgain}</Button>}
+        />
+      </div>
+    );
+  const { shop, revision } = state.view;
+  const readOnlyReason = desk.readOnlyReason === null ? null : setupText.readOnly(desk.readOnlyReason);
+  const section = { state, readOnlyReason };
+  const currency = (state.drafts.dealer ?? shop.dealer).currency;
+  return (
+    <>
+      {revision === 0 && <p className="setup-hint is-first">{setupText.newFleet}</p>}
+      {readOnlyReason !== null && <p className="setup-hint is-below-nought">{readOnlyReason}</p>}
+      <div className="setup-columns">
+        <div>
+          <DealerSection {...section} kept={shop.dealer} />
+          <RatesSection {...section} kept={shop.rates} currency={currency} />
+        </div>
+        <div>
+          <PeopleSection {...section} kept={shop.people} currency={currency} />
+          <ChecklistSection {...section} kept={shop.checklist} />
+        </div>
+      </div>
+    </>
+  );
+}
+
+export function SetupScreen() {
+  const desk = useDesk();
+  return (
+    <div className="setup">
+      <h1>{setupText.title}</h1>
+      {desk.person.role === 'manager' ? <Sections desk={desk} /> : <ForEverybody desk={desk} />}
+    </div>
+  );
+}

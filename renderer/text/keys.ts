@@ -1,0 +1,37 @@
+// The list of keys, as shown by `?`. What they do is in frame/use-commands.ts and in the screens.
+
+export const keyGroups: readonly {
+  readonly where: string;
+  readonly keys: readonly { readonly key: string; readonly does: string }[];
+}[] = [
+  {
+    where: 'Everywhere',
+    keys: [
+      { key: 'Alt+1  Alt+2  Alt+3', does: 'Lot, Sheets, Setup' },
+      { key: '/  or  Ctrl+F', does: 'Search in the Lot' },
+      { key: 'N  or  Ctrl+N', does: 'Take a vehicle in' },
+      { key: 'Ctrl+Z', does: 'Undo the last saved change; inside a text field, the typing' },
+      { key: 'Ctrl+Shift+Z  or  Ctrl+Y', does: 'Do it again' },
+      { key: 'F9  Shift+F9', does: 'Undo and redo a saved change, also inside a text field' },
+      { key: 'Esc', does: 'Leave the field or the dialog; then back to the Lot' },
+      { key: '?', does: 'This list' },
+    ],
+  },
+  {
+    where: 'In the Lot',
+    keys: [
+      { key: '↑  ↓', does: 'One vehicle up or down' },
+      { key: 'Page up  Page down', does: 'Ten vehicles up or down' },
+      { key: 'Home  End', does: 'First or last vehicle' },
+      { key: 'Enter', does: 'Open the vehicle; in the search, go to the first found' },
+    ],
+  },
+  {
+    where: 'In a day field',
+    keys: [
+      { key: 'T', does: 'Today' },
+      { key: '-3', does: 'Three days ago; any number will do' },
+      { key: '+5', does: 'In five days' },
+    ],
+  },
+];
