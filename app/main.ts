@@ -86,7 +86,7 @@ async function startProgram(): Promise<void> {
   const drawn = showWhenDrawn(window, opening);
   const desk = await opening;
   if (desk === null) return app.quit();
-  if (desk.isChosen) deskSettings.change({ lastFleetFolder: desk.folder });
+  if (desk.isNamed && desk.folder !== told) deskSettings.change({ lastFleetFolder: desk.folder });
   watchTheDay(desk.session.dayMayHaveChanged);
   await drawn;
   if (deskSettings.notice) tellNotice(window, deskSettings.notice);

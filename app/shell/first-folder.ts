@@ -2,6 +2,7 @@
 import { existsSync } from 'node:fs';
 import { copySampleFleet } from '../storage/copy-sample-fleet.ts';
 import type { Log } from './log.ts';
+import type { StartFolder } from './open-desk.ts';
 import type { ProgramPaths } from './paths.ts';
 
 /**
@@ -13,13 +14,13 @@ export async function firstFolder(
   last: string | null,
   { shippedSample, sampleCopy }: Pick<ProgramPaths, 'shippedSample' | 'sampleCopy'>,
   log: Log,
-): Promise<string> {
-  const known = told ?? last;
-  if (known !== null) return known;
+): Promise<StartFolder> {
+  if (told !== null) return { folder: told, isNamed: true };
+  if (last !== null) return { folder: last, isNamed: false };
   // What somebody changed in the copy stays.
   if (shippedSample !== null && !existsSync(sampleCopy)) {
     const copied = await copySampleFleet(shippedSample, sampleCopy);
     if (!copied.ok) log.error('program', `the sample fleet was not copied: ${copied.error.code}`);
   }
-  return sampleCopy;
+  return { folder: sampleCopy, isNamed: false };
 }

@@ -63,8 +63,8 @@ describe('firstFolder', () => {
   it('takes the folder it is told before the last one, and lays no copy', async () => {
     const at = await places();
     const { log } = silentLog();
-    expect(await firstFolder('/told', '/last', at, log)).toBe('/told');
-    expect(await firstFolder(null, '/last', at, log)).toBe('/last');
+    expect(await firstFolder('/told', '/last', at, log)).toEqual({ folder: '/told', isNamed: true });
+    expect(await firstFolder(null, '/last', at, log)).toEqual({ folder: '/last', isNamed: false });
     expect(existsSync(at.sampleCopy)).toBe(false);
   });
 
@@ -72,56 +72,89 @@ describe('firstFolder', () => {
     const at = await places();
     await mkdir(path.dirname(at.sampleCopy));
     const { log, lines } = silentLog();
-    expect(await firstFolder(null, null, at, log)).toBe(at.sampleCopy);
+    expect(await firstFolder(null, null, at, log)).toEqual({ folder: at.sampleCopy, isNamed: false });
     expect(lines).toEqual([]);
     await rm(path.join(at.sampleCopy, 'shop.json'));
-    expect(await firstFolder(null, null, at, log)).toBe(at.sampleCopy);
+    expect(await firstFolder(null, null, at, log)).toEqual({ folder: at.sampleCopy, isNamed: false });
     expect(existsSync(path.join(at.sampleCopy, 'shop.json'))).toBe(false);
   });
 });
 
 describe('openDesk', () => {
-  const gone = fail({ code: 'folder-gone', detail: '', problems: [] } as const);
+  const busy = fail({ code: 'busy', detail: '', problems: [] } as const);
 
-  it('opens the first folder without a question', async () => {
-    const desk = await openDesk('/first', async (at) => ok(at), neverAsk, neverChoose);
-    expect(desk).toEqual({ session: '/first', folder: '/first', isChosen: false });
-  });
-
-  it('tries again, or another folder, as often as the person wants', async () => {
-    const tried: string[] = [];
-    const choices: StartChoice[] = ['try-again', 'choose-another', 'choose-another'];
-    const chosen = [null, '/second'];
-    const desk = await openDesk(
-      '/first',
-      async (at) => {
-        tried.push(at);
-        return at === '/second' ? ok('desk') : gone;
-      },
-      async () => choices.shift() ?? 'quit',
-      async () => chosen.shift() ?? null,
-    );
-    expect(tried).toEqual(['/first', '/first', '/first', '/second']);
-    expect(desk).toEqual({ session: 'desk', folder: '/second', isChosen: true });
-  });
-
-  it('gives up when the person would rather quit', async () => {
-    expect(
-      await openDesk(
-        '/first',
-        async () => gone,
-        async () => 'quit',
-        neverChoose,
-      ),
-    ).toBeNull();
-  });
-
+  async function fleetAt(name: string): Promise<string> {
+    await mkdir(path.join(folder, name, 'vehicles'), { recursive: true });
+    return path.join(folder, name);
+  }
   async function neverAsk(): Promise<StartChoice> {
     throw new Error('asked');
   }
   async function neverChoose(): Promise<null> {
     throw new Error('asked for a folder');
   }
+
+  it('opens the first folder without a question', async () => {
+    const first = { folder: await fleetAt('first'), isNamed: false };
+    const desk = await openDesk(first, async (at) => ok(at), neverAsk, neverChoose);
+    expect(desk).toEqual({ ...first, session: first.folder });
+  });
+
+  it('tries again, or another folder, as often as the person wants', async () => {
+    const [first, second] = [await fleetAt('first'), await fleetAt('second')];
+    const tried: string[] = [];
+    const choices: StartChoice[] = ['try-again', 'choose-another', 'choose-another'];
+    const chosen = [null, second];
+    const desk = await openDesk(
+      { folder: first, isNamed: false },
+      async (at) => {
+        tried.push(at);
+        return at === second ? ok('desk') : busy;
+      },
+      async () => choices.shift() ?? 'quit',
+      async () => chosen.shift() ?? null,
+    );
+    expect(tried).toEqual([first, first, first, second]);
+    expect(desk).toEqual({ session: 'desk', folder: second, isNamed: true });
+  });
+
+  it('gives up when the person would rather quit', async () => {
+    const first = { folder: await fleetAt('first'), isNamed: false };
+    expect(
+      await openDesk(
+        first,
+        async () => busy,
+        async () => 'quit',
+        neverChoose,
+      ),
+    ).toBeNull();
+  });
+
+  it.each([
+    ['a remembered folder that is gone', 'gone', false],
+    ['a remembered folder with no fleet in it: the drive is not connected', 'empty', false],
+    ['a named folder that is not there', 'gone', true],
+  ])('does not take %s for a new fleet', async (_what, name, isNamed) => {
+    await mkdir(path.join(folder, 'empty'));
+    const told: string[] = [];
+    const desk = await openDesk(
+      { folder: path.join(folder, name), isNamed },
+      async () => ok('made anew'),
+      async (_folder, error) => {
+        told.push(error.code);
+        return 'quit';
+      },
+      neverChoose,
+    );
+    expect(desk).toBeNull();
+    expect(told).toEqual(['folder-gone']);
+  });
+
+  it('lets a person begin a new fleet in an empty folder', async () => {
+    const empty = { folder: path.join(folder, 'empty'), isNamed: true };
+    await mkdir(empty.folder);
+    expect(await openDesk(empty, async () => ok('new'), neverAsk, neverChoose)).toMatchObject({ session: 'new' });
+  });
 });
 
 describe('a start trouble', () => {
