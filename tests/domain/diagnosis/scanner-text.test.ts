@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { scanModuleSchema } from '../../../app/domain/diagnosis/scan.ts';
 import type { ScannerTextReading } from '../../../app/domain/diagnosis/scanner-reading.ts';
 import { findTroubleCodes } from '../../../app/domain/diagnosis/scanner-text.ts';
 import { expectedReadings } from './scanner-reports/expected.ts';
@@ -61,6 +62,7 @@ describe('codes', () => {
     ['PO3O1', ['P0301']],
     ['POOLS', []],
     ['COCOA', []],
+    ['BOIS1', []],
     ['PO', []],
   ])('%j holds %j', (text, codes) => {
     expect(codesIn(text)).toEqual(codes);
@@ -223,7 +225,7 @@ describe('any text', () => {
     );
   });
 
-  it('names modules only with words of the text, names each once, and keeps to the lengths that a record holds', () => {
+  it('names modules only with words of the text, names each once, and gives what the record of a scan can hold', () => {
     fc.assert(
       fc.property(anyText, (text) => {
         const { modules } = findTroubleCodes(text);
@@ -233,7 +235,13 @@ describe('any text', () => {
           // biome-ignore lint/suspicious/noControlCharactersInRegex: the reader shows control characters as spaces.
           expect(text.replace(/[\u0000-\u0008\u000e-\u001f\u007f]/g, ' ')).toContain(module.name);
           expect(module.name.length).toBeLessThanOrEqual(60);
-          for (const code of module.codes) expect(code.words.length).toBeLessThanOrEqual(160);
+          const codes = module.codes.map(({ code, status, words }) => ({ code, status, words }));
+          const kept = {
+            name: module.name === '' ? 'named by a person' : module.name,
+            answered: module.answered,
+            codes,
+          };
+          expect(scanModuleSchema.safeParse(kept).success).toBe(true);
         }
       }),
       { numRuns: 2000 },
