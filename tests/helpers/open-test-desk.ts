@@ -1,0 +1,140 @@
+// A desk session on a real temporary folder, with everything outside the program recorded instead of done.
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { ChannelInput, ChannelName, ChannelOutput } from '../../app/contract/channels.ts';
+import { channels } from '../../app/contract/channels.ts';
+import type { defaultShop } from '../../app/services/default-shop.ts';
+import { type DeskSession, openDeskSession } from '../../app/services/desk-session.ts';
+import { type DeskSettings, defaultDeskSettings } from '../../app/storage/desk-settings.ts';
+
+export const testToday = '2026-03-18';
+
+export type TestDesk = {
+  readonly folder: string;
+  readonly session: DeskSession;
+  readonly emitted: { name: string; payload: unknown }[];
+  readonly opened: string[];
+  readonly reported: unknown[];
+  /** Asks as the page does and expects success; the answer is checked against the contract's own schema. */
+  readonly ask: <Name extends ChannelName>(name: Name, input: ChannelInput<Name>) => Promise<ChannelOutput<Name>>;
+  /** Asks and expects to be refused; gives the error. */
+  readonly refused: <Name extends ChannelName>(
+    name: Name,
+    input: ChannelInput<Name>,
+  ) => Promise<{ code: string; detail: string; problems: readonly { field: string; sentence: string }[] }>;
+  setToday(day: string): void;
+  reopen(): Promise<TestDesk>;
+  discard(): Promise<void>;
+};
+
+export async function openTestDesk(existingFolder?: string): Promise<TestDesk> {
+  const folder = existingFolder ?? (await mkdtemp(join(tmpdir(), 'lotwright-desk-')));
+  const emitted: TestDesk['emitted'] = [];
+  const opened: string[] = [];
+  const reported: unknown[] = [];
+  let settings: DeskSettings = defaultDeskSettings;
+  let today = testToday;
+  let ticks = 0;
+  let made = 0;
+  const session = await openDeskSession({
+    fleetFolder: join(folder, 'fleet'),
+    clock: () => new Date(Date.UTC(2026, 2, 18, 9, 0, ticks++)).toISOString(),
+    today: () => today,
+    newIdentifier: () => `vehicle-${String(++made + Math.floor(Math.random() * 1e9)).padStart(6, '0')}`,
+    owner: { user: 'tester', host: 'desk-one', processId: process.pid },
+    deskSettings: {
+      get: () => settings,
+      change: (part) => {
+        settings = { ...settings, ...part };
+        return { ok: true, value: settings };
+      },
+      notice: null,
+    },
+    fontsFolder: join(import.meta.dirname, '..', '..', 'app', 'printing', 'fonts'),
+    appVersion: '0.0.0',
+    outside: {
+      chooseFolder: async () => null,
+      openFile: async (path) => {
+        opened.push(path);
+        return true;
+      },
+      showFolder: (path) => void opened.push(path),
+      applyTheme: () => {},
+    },
+    emit: (name, payload) => void emitted.push({ name, payload }),
+    report: (_what, error) => void reported.push(error),
+  });
+  if (!session.ok) throw new Error(`The test desk did not open: ${session.error.code} ${session.error.detail}`);
+  const desk: TestDesk = {
+    folder,
+    session: session.value,
+    emitted,
+    opened,
+    reported,
+    ask: async (name, input) => {
+      const answer = await session.value.answer(name, channels[name].input.parse(input) as typeof input);
+      if (!answer.ok)
+        throw new Error(`${name} was refused: ${JSON.stringify(answer.error)} ${String(reported[0] ?? '')}`);
+      channels[name].output.parse(answer.value);
+      return answer.value;
+    },
+    refused: async (name, input) => {
+      const answer = await session.value.answer(name, input);
+      if (answer.ok) throw new Error(`${name} was expected to be refused.`);
+      return answer.error;
+    },
+    setToday: (day) => {
+      today = day;
+    },
+    reopen: async () => {
+      await session.value.close();
+      return openTestDesk(folder);
+    },
+    discard: async () => {
+      await session.value.close();
+      await rm(folder, { recursive: true, force: true });
+    },
+  };
+  return desk;
+}
+
+/** A vehicle as it is taken in: invented, with a VIN whose check digit holds. */
+export function takeInOf(stockNumber: string, vin: string): ChannelInput<'vehicle:take-in'> {
+  return {
+    identity: {
+      stockNumber,
+      vin,
+      vinReason: '',
+      modelYear: 2017,
+      make: 'Brindle',
+      model: 'Hearth',
+      body: 'estate',
+      colour: 'slate',
+      drive: 'combustion',
+      odometer: { reading: 84_120, unit: 'mi' },
+      location: 'Row B',
+      keyTag: '17',
+    },
+    purchase: {
+      boughtOn: '2026-03-02',
+      source: 'Fernhill auction',
+      priceCents: 640_000,
+      feesCents: 25_000,
+      transportCents: 12_000,
+      paperKind: 'Title',
+      paperExpectedOn: null,
+      paperReceivedOn: null,
+      keysReceived: 1,
+    },
+    arrival: { expectedOn: null, arrivedOn: '2026-03-04' },
+    targets: { askingCents: 1_099_500, budgetCents: 150_000, tradeValueCents: 600_000, marginFloorCents: 80_000 },
+  };
+}
+
+/** The three people of the test shop, one of each role. */
+export const testPeople = [
+  { id: 'manager', name: 'Manager', role: 'manager', labourCentsPerHour: null, isActive: true },
+  { id: 'tech-one', name: 'Una Technician', role: 'technician', labourCentsPerHour: 9_000, isActive: true },
+  { id: 'sales-one', name: 'Sal Sales', role: 'sales', labourCentsPerHour: null, isActive: true },
+] as const satisfies typeof defaultShop.people;
