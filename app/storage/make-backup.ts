@@ -103,7 +103,10 @@ export async function makeBackup(place: string, plan: BackupPlan): Promise<Resul
     await syncFolder(join(making, vehiclesFolder));
     await syncFolder(making);
     const bad = await whyNotGood(dirname(making), basename(making));
-    if (bad) throw new Error(bad.detail);
+    if (bad) {
+      await rm(making, { recursive: true, force: true });
+      return fail({ code: 'damaged', detail: `The backup did not read back as it was written: ${bad.detail}` });
+    }
     return ok(await promote(place, making, plan.madeAt, plan.reason));
   } catch (error) {
     await rm(making, { recursive: true, force: true }).catch(() => undefined);

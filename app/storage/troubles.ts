@@ -24,22 +24,16 @@ export type TroubleView = {
 
 type BackupInView = { readonly place: string; readonly id: string; readonly contents: BackupContents };
 
-/** Newest first; those whose contents do not read are passed over. */
-async function backupsInView(places: BackupPlaces): Promise<BackupInView[]> {
-  const found: BackupInView[] = [];
+/** Newest first, each read only when it is looked at; those whose contents do not read are passed over. */
+async function* backupsInView(places: BackupPlaces): AsyncGenerator<BackupInView> {
   for (const { place, name } of (await listPlaces(places)).reverse()) {
     const contents = await readContents(place, name.id);
-    if (contents.ok) found.push({ place, id: name.id, contents: contents.value });
+    if (contents.ok) yield { place, id: name.id, contents: contents.value };
   }
-  return found;
 }
 
-async function lastGoodIn(
-  backups: readonly BackupInView[],
-  path: string,
-  kinds: RecordKinds,
-): Promise<LastGoodCopy | null> {
-  for (const { place, id, contents } of backups) {
+async function lastGoodIn(places: BackupPlaces, path: string, kinds: RecordKinds): Promise<LastGoodCopy | null> {
+  for await (const { place, id, contents } of backupsInView(places)) {
     const file = contents.files.find((candidate) => candidate.path === path);
     if (!file) continue;
     const record =
@@ -51,6 +45,14 @@ async function lastGoodIn(
   return null;
 }
 
+/** Every record that the newest backup held or already missed. */
+async function knownToNewest(places: BackupPlaces): Promise<Set<string>> {
+  for await (const { contents } of backupsInView(places)) {
+    return new Set([...contents.files.map((file) => file.path), ...contents.missing]);
+  }
+  return new Set();
+}
+
 /** Path of the record that a bad file stands for, or null when its name is not one of ours. */
 function recordPath(fileName: string): string | null {
   if (fileName === shopFile) return shopFile;
@@ -58,11 +60,7 @@ function recordPath(fileName: string): string | null {
   return id === null ? null : vehicleFile(id);
 }
 
-async function quarantineTrouble(
-  file: QuarantinedFile,
-  view: TroubleView,
-  backups: readonly BackupInView[],
-): Promise<FileTrouble> {
+async function quarantineTrouble(file: QuarantinedFile, view: TroubleView): Promise<FileTrouble> {
   const { data, revision, savedAt } = file.vehicle ?? { data: null, revision: 0, savedAt: '' };
   const vehicleId = data?.id ?? (file.bad.fileName === shopFile ? null : idFromFile(file.bad.fileName));
   const common = { id: file.name, fileName: file.bad.fileName, vehicleId, quarantinedAs: file.path };
@@ -79,22 +77,21 @@ async function quarantineTrouble(
   }
   const path = recordPath(file.bad.fileName);
   const isReplaced = path === shopFile ? view.shop !== null : present !== null;
-  const lastGoodCopy = path === null || isReplaced ? null : await lastGoodIn(backups, path, view.kinds);
+  const lastGoodCopy = path === null || isReplaced ? null : await lastGoodIn(view.places, path, view.kinds);
   return { ...common, kind: file.bad.kind, reason: file.bad.reason, lastGoodCopy };
 }
 
 export async function findTroubles(view: TroubleView): Promise<FileTrouble[]> {
   const quarantined = await listQuarantine(view.folder, view.kinds);
   const settled = await settledNames(view.folder);
-  const backups = await backupsInView(view.places);
   const troubles: FileTrouble[] = [];
   for (const file of quarantined) {
-    if (!file.isSettled) troubles.push(await quarantineTrouble(file, view, backups));
+    if (!file.isSettled) troubles.push(await quarantineTrouble(file, view));
   }
   for (const bad of view.left) {
     const vehicleId = bad.fileName === shopFile ? null : idFromFile(bad.fileName);
     const path = isLeftInPlace(bad.kind) ? null : recordPath(bad.fileName);
-    const lastGoodCopy = path === null ? null : await lastGoodIn(backups, path, view.kinds);
+    const lastGoodCopy = path === null ? null : await lastGoodIn(view.places, path, view.kinds);
     troubles.push({ ...bad, id: `left:${bad.fileName}`, vehicleId, quarantinedAs: null, lastGoodCopy });
   }
   const explained = new Set([
@@ -105,9 +102,7 @@ export async function findTroubles(view: TroubleView): Promise<FileTrouble[]> {
     ...quarantined.flatMap((file) => (file.vehicle ? [vehicleFile(file.vehicle.data.id)] : [])),
     ...(await namesIn(pathIn(view.folder, withdrawnFolder))).map((name) => vehicleFile(withdrawnId(name) ?? '')),
   ]);
-  const newest = backups[0]?.contents;
-  const onceKnown = new Set([...(newest?.files.map((file) => file.path) ?? []), ...(newest?.missing ?? [])]);
-  for (const path of onceKnown) {
+  for (const path of await knownToNewest(view.places)) {
     const id = missingName(path);
     if (explained.has(path) || settled.has(id)) continue;
     troubles.push({
@@ -118,7 +113,7 @@ export async function findTroubles(view: TroubleView): Promise<FileTrouble[]> {
         'The file was there when the last backup was made and is gone. Something other than this program took it away.',
       vehicleId: path === shopFile ? null : idFromFile(path),
       quarantinedAs: null,
-      lastGoodCopy: await lastGoodIn(backups, path, view.kinds),
+      lastGoodCopy: await lastGoodIn(view.places, path, view.kinds),
     });
   }
   return troubles;

@@ -1,6 +1,7 @@
 // Backups are whole or not there, and going back can itself be undone.
 import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { contentHash } from '../../app/storage/content-hash.ts';
 import { makeBackup, whyNotGood } from '../../app/storage/make-backup.ts';
@@ -48,6 +49,27 @@ describe('making one', () => {
     expect(await readdir(place)).toEqual([]);
   });
 
+  it('is refused when what was written does not read back the same', async () => {
+    const place = await tempFolder();
+    const common = { revision: 1, savedAt: '2026-03-04T10:00:00.000Z' };
+    const first = { ...common, path: 'vehicles/abcd.json', read: async () => Buffer.from('good') };
+    // Stands for a drive that gives back other bytes than it was given: the first copy changes once it has been written.
+    const second = {
+      ...common,
+      path: 'vehicles/efgh.json',
+      read: async () => {
+        const [making = ''] = await readdir(place);
+        const copy = join(place, making, 'vehicles', 'abcd.json');
+        while ((await readFile(copy, 'utf8').catch(() => '')) !== 'good') await pause(1);
+        await writeFile(copy, 'evil');
+        return Buffer.from('good too');
+      },
+    };
+    const plan = { reason: 'by-hand' as const, madeAt: '2026-03-04T10:00:00.000Z', madeFrom: 'x', missing: [] };
+    expect(await makeBackup(place, { ...plan, files: [first, second] })).toMatchObject({ error: { code: 'damaged' } });
+    expect(await readdir(place)).toEqual([]);
+  });
+
   it('is made once at the first opening of a day, and not for an empty fleet', async () => {
     const empty = await openForTest(await tempFolder());
     expect(await empty.dailyBackup).toEqual({ ok: true, value: null });
@@ -65,7 +87,7 @@ describe('making one', () => {
     ]);
   });
 
-  it('rotates the automatic ones over a year and keeps every one made by hand', async () => {
+  it('rotates the automatic ones over two months and keeps every one made by hand', async () => {
     const folder = await fleetOf(['abcd']);
     const byHand = await openForTest(folder, { clock: testClock('2026-03-04T12:00:00.000Z') });
     const { id } = unwrapped(await byHand.backUp('by-hand'));

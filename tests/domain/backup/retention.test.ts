@@ -73,6 +73,12 @@ describe('what is kept', () => {
     ]);
   });
 
+  it('is still the newest one when nothing at all is to be kept', () => {
+    const nothing = { days: 0, weeks: 0, months: 0, safetyDays: 0 };
+    const removed = backupsToRemove(dailies('2026-03-01', 5), '2026-03-05', nothing);
+    expect(removed.map((id) => id.slice(0, 10))).toEqual(['2026-03-01', '2026-03-02', '2026-03-03', '2026-03-04']);
+  });
+
   it('is everything of a shop that was closed for long: days without a backup do not count', () => {
     const entries = dailies('2025-01-01', 7);
     expect(backupsToRemove(entries, '2026-03-19')).toEqual([]);
