@@ -55,7 +55,13 @@ const blockSchema = z.discriminatedUnion('kind', [
     /** 'writing' leaves room in every row to write by hand. */
     rowRoom: z.enum(['text', 'writing']),
   }),
-  z.strictObject({ kind: z.literal('blank-lines'), label: text, count: z.int().min(1).max(40) }),
+  /** Lines to write on; `fillsPage` adds as many as the rest of the page holds beside what follows. */
+  z.strictObject({
+    kind: z.literal('blank-lines'),
+    label: text,
+    count: z.int().min(1).max(40),
+    fillsPage: z.boolean(),
+  }),
   z.strictObject({ kind: z.literal('signatures'), labels: z.array(text).readonly() }),
   /** Barcodes that follow each other stand side by side. The value is always printed under the bars. */
   z.strictObject({

@@ -1,0 +1,90 @@
+// What must be in hand before the work starts: parts, codes, supply, keys, and what is out of the house. As boxes to tick.
+import type { CodeRequest } from '../codes/code-request.ts';
+import type { Part } from '../parts/part.ts';
+import { jobProgress } from '../programming/job-progress.ts';
+import type { Vehicle } from '../vehicle/vehicle.ts';
+import type { Sublet } from '../work/sublet.ts';
+import { isCodeStillNeeded } from './applicable-cautions.ts';
+import type { SheetStep } from './sheet.ts';
+import { capitalised, codeName, joined, openStep, showDay, strong } from './sheet-words.ts';
+
+/** Where a part is now, in a few words. Never a price. */
+export function whereIsPart(part: Part): string {
+  if (part.fittedOn !== null) return `fitted ${showDay(part.fittedOn)}`;
+  if (part.returnedOn !== null) return `sent back ${showDay(part.returnedOn)}`;
+  if (part.receivedOn !== null) return `here since ${showDay(part.receivedOn)}`;
+  if (part.orderedOn === null) return 'to order';
+  const due = part.expectedOn === null ? 'no day promised' : `expected ${showDay(part.expectedOn)}`;
+  return `ordered ${showDay(part.orderedOn)}, ${due}`;
+}
+
+/** How a code request stands, in a few words. The record holds no code, and no sheet could print one. */
+export function howCodeStands(request: CodeRequest): string {
+  if (request.outcome === 'given')
+    return request.keptWhere === '' ? 'given; where it is kept is not recorded' : `given; kept: ${request.keptWhere}`;
+  if (request.outcome === 'refused')
+    return `refused${request.answeredOn === null ? '' : ` ${showDay(request.answeredOn)}`}`;
+  if (request.askedOn !== null) {
+    const due = request.expectedOn === null ? 'no day promised' : `expected ${showDay(request.expectedOn)}`;
+    return `asked ${showDay(request.askedOn)}, ${due}`;
+  }
+  return request.proof === null ? 'not asked for: proof of ownership is not recorded' : 'not asked for yet';
+}
+
+function partItem(part: Part): SheetStep {
+  const isHere = part.receivedOn !== null;
+  const amount = part.quantity === 1 ? '' : ` × ${part.quantity}`;
+  const where = whereIsPart(part);
+  return openStep(`${part.what}${amount}`, {
+    detail: joined([part.partNumber, isHere ? where : '', part.note]),
+    marks: isHere ? [] : [strong(`Not here: ${where}`)],
+  });
+}
+
+function codeItem(request: CodeRequest): SheetStep {
+  const isGiven = request.outcome === 'given';
+  const stands = howCodeStands(request);
+  return openStep(capitalised(codeName(request)), {
+    detail: isGiven ? capitalised(stands) : '',
+    marks: isGiven ? [] : [strong(`Not in hand: ${stands}`)],
+  });
+}
+
+function subletItem(sublet: Sublet): SheetStep {
+  const due = sublet.expectedOn === null ? 'no day promised' : `expected back ${showDay(sublet.expectedOn)}`;
+  const stands = sublet.sentOn === null ? 'to send out' : `out since ${showDay(sublet.sentOn)}, ${due}`;
+  return openStep(sublet.what, {
+    detail: sublet.supplier,
+    marks: [strong(`Not in the house: ${stands}`)],
+  });
+}
+
+function keyItem(vehicle: Vehicle): SheetStep {
+  const { keysReceived } = vehicle.purchase;
+  const touchesKeys =
+    vehicle.faults.some((fault) => fault.area === 'immobiliser-keys' && fault.doneOn === null) ||
+    vehicle.codeRequests.some((request) => request.kind === 'immobiliser' && request.outcome !== 'refused');
+  const tag = vehicle.identity.keyTag === '' ? 'no key tag recorded' : `key tag ${vehicle.identity.keyTag}`;
+  if (!touchesKeys) return openStep('Key', { detail: tag });
+  const count = keysReceived === null ? 'number not recorded' : `${keysReceived} received`;
+  return openStep('Every key of the vehicle', { detail: joined([count, tag]) });
+}
+
+/** Items for the work that is still open; empty when no work is. */
+export function inHandItems(vehicle: Vehicle): readonly SheetStep[] {
+  const jobs = vehicle.jobs.map((job) => jobProgress(vehicle, job));
+  const isProgramming = jobs.some((job) => !job.isClosed);
+  const parts = vehicle.parts.filter((part) => part.fittedOn === null && part.returnedOn === null);
+  const codes = vehicle.codeRequests.filter((request) => isCodeStillNeeded(request, jobs));
+  const sublets = vehicle.sublets.filter((sublet) => sublet.backOn === null);
+  const openFaults = vehicle.faults.filter((fault) => fault.doneOn === null && fault.decision?.kind !== 'leave');
+  if (!isProgramming && parts.length + codes.length + sublets.length + openFaults.length === 0) return [];
+  const supply = openStep('Stabilised supply, set to the volts the maker names', { blanks: ['volts set'] });
+  return [
+    ...parts.map(partItem),
+    ...codes.map(codeItem),
+    ...sublets.map(subletItem),
+    ...(isProgramming ? [supply] : []),
+    keyItem(vehicle),
+  ];
+}

@@ -1,0 +1,63 @@
+// What every sheet of a vehicle shares: the frame around the blocks, the masthead, the barcodes. No content of its own.
+import type { Shop } from '../fleet/shop.ts';
+import { type Identity, vehicleTitle } from '../vehicle/identity.ts';
+import type { Vehicle } from '../vehicle/vehicle.ts';
+import type { Sheet, SheetBlock, SheetKind } from './sheet.ts';
+
+/** When a sheet is printed (ISO instant), by whom (a name), from which revision of the record. */
+export type Printing = { readonly at: string; readonly by: string; readonly revision: number };
+
+export function frameSheet(
+  kind: SheetKind,
+  title: string,
+  vehicle: Vehicle,
+  shop: Shop,
+  printed: Printing,
+  content: { readonly blocks: readonly SheetBlock[]; readonly footer: string },
+): Sheet {
+  const { name, address, phone, paper } = shop.dealer;
+  return {
+    kind,
+    title,
+    subject: `${vehicle.identity.stockNumber} · ${vehicleTitle(vehicle.identity)}`,
+    language: 'en',
+    paper,
+    dealer: { name, address, phone },
+    sampleNotice:
+      shop.sample === null ? '' : 'Invented sample: this dealer, these people and this vehicle do not exist.',
+    printedAt: printed.at,
+    printedBy: printed.by,
+    revision: printed.revision,
+    ...content,
+  };
+}
+
+export function masthead(identity: Identity): SheetBlock {
+  const tags = [
+    { label: 'Key tag', value: identity.keyTag },
+    { label: 'Where', value: identity.location },
+  ].filter((tag) => tag.value !== '');
+  return { kind: 'masthead', number: identity.stockNumber, name: vehicleTitle(identity), tags };
+}
+
+/** Code 39 writes capitals and digits, Code 128 the printable ASCII characters; what neither can hold gets no bars. */
+export function barcodes({ vin, stockNumber }: Identity): SheetBlock[] {
+  const blocks: SheetBlock[] = [];
+  if (/^[A-Z0-9]{1,24}$/.test(vin))
+    blocks.push({
+      kind: 'barcode',
+      symbology: 'code39',
+      value: vin,
+      label: 'VIN',
+      alternateText: `Barcode (Code 39) of the VIN ${vin}`,
+    });
+  if (/^[\x21-\x7e][\x20-\x7e]*$/.test(stockNumber))
+    blocks.push({
+      kind: 'barcode',
+      symbology: 'code128',
+      value: stockNumber,
+      label: 'Stock number',
+      alternateText: `Barcode (Code 128) of the stock number ${stockNumber}`,
+    });
+  return blocks;
+}

@@ -1,0 +1,111 @@
+// How sheets write days, hours, numbers and the record's short keys, in plain words. No layout, no rules about what to print.
+import type { CodeKind } from '../codes/code-request.ts';
+import type { Person } from '../fleet/shop.ts';
+import type { AttemptOutcome, ModuleOrigin } from '../programming/programming-job.ts';
+import type { Day } from '../shared/day.ts';
+import type { DriveKind, Odometer } from '../vehicle/identity.ts';
+import type { SheetStep } from './sheet.ts';
+
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+
+/** '4 Mar 2026': the month in letters, because 04/03 is read two ways. */
+export function showDay(day: Day): string {
+  const month = months[Number(day.slice(5, 7)) - 1] ?? '';
+  return `${Number(day.slice(8, 10))} ${month} ${day.slice(0, 4)}`;
+}
+
+/** The sentence with every ISO day in it written as `showDay` writes it. */
+export function showDaysIn(sentence: string): string {
+  return sentence.replace(/\b(?:19|20|21)\d\d-(?:0[1-9]|1[0-2])-\d\d\b/g, showDay);
+}
+
+/** '1 h 25 min'. */
+export function showMinutes(minutes: number): string {
+  const hours = Math.floor(minutes / 60);
+  const rest = minutes % 60;
+  if (hours === 0) return `${rest} min`;
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
+}
+
+/** 'ABC DEFGHJ KLMNPRST': maker, description, and the last eight that people search by (sections of ISO 3779). */
+export function groupVin(vin: string): string {
+  return vin.length === 17 ? `${vin.slice(0, 3)} ${vin.slice(3, 9)} ${vin.slice(9)}` : vin;
+}
+
+export function showOdometer(odometer: Odometer | null): string {
+  if (odometer === null) return 'not read';
+  return `${odometer.reading.toString().replace(/\B(?=(\d{3})+$)/g, ',')} ${odometer.unit}`;
+}
+
+export const driveWords: Readonly<Record<DriveKind, string>> = {
+  combustion: 'combustion',
+  hybrid: 'hybrid',
+  electric: 'electric',
+};
+
+export const codeKindWords: Readonly<Record<CodeKind, string>> = {
+  immobiliser: 'immobiliser code',
+  radio: 'radio code',
+  'mechanical-key': 'mechanical key code',
+  gateway: 'gateway access',
+  other: 'unlock code',
+};
+
+/** 'immobiliser code for Body control module'; 'radio code' where the unit says nothing more. */
+export function codeName({ kind, module }: { readonly kind: CodeKind; readonly module: string }): string {
+  const words = codeKindWords[kind];
+  return module === '' || words.startsWith(module.toLowerCase()) ? words : `${words} for ${module}`;
+}
+
+export const originWords: Readonly<Record<ModuleOrigin, string>> = {
+  new: 'new unit',
+  used: 'used unit',
+  repaired: 'repaired unit',
+  cloned: 'cloned unit',
+  kept: 'the unit in the vehicle stays',
+};
+
+export const outcomeWords: Readonly<Record<AttemptOutcome, string>> = {
+  worked: 'worked',
+  failed: 'failed',
+  stopped: 'was stopped',
+};
+
+export function personName(people: readonly Pick<Person, 'id' | 'name'>[], id: string): string {
+  return people.find((person) => person.id === id)?.name ?? 'somebody no longer listed';
+}
+
+export function capitalised(text: string): string {
+  const [first = ''] = text;
+  return first.toLocaleUpperCase('en') + text.slice(first.length);
+}
+
+/** The sentence with a full stop, unless it already ends like one. */
+export function sentence(text: string): string {
+  const trimmed = text.trim();
+  return trimmed === '' || /[.!?…]$/.test(trimmed) ? trimmed : `${trimmed}.`;
+}
+
+/** Parts of a remark joined by a middle dot, empty ones left out. */
+export function joined(parts: readonly string[]): string {
+  return parts.filter((part) => part.trim() !== '').join(' · ');
+}
+
+const emptyStep: SheetStep = { text: '', detail: '', state: 'open', marks: [], blanks: [] };
+
+/** An open box with these words, and whatever else is given. */
+export function openStep(text: string, more: Partial<SheetStep> = {}): SheetStep {
+  return { ...emptyStep, text, ...more };
+}
+
+export function quiet(text: string): { readonly text: string; readonly emphasis: 'quiet' } {
+  return { text, emphasis: 'quiet' };
+}
+
+export function strong(text: string): { readonly text: string; readonly emphasis: 'strong' } {
+  return { text, emphasis: 'strong' };
+}
+
+export function plain(text: string): { readonly text: string; readonly emphasis: 'none' } {
+  return { text, emphasis: 'none' };
+}

@@ -1,0 +1,137 @@
+// A sheet as a PDF file: tagged, titled, always dark on white, with its own typefaces. Reads nothing but the sheet and the fonts.
+import PDFDocument from 'pdfkit';
+import { assertNever } from '../domain/shared/assert-never.ts';
+import type { Sheet, SheetBlock } from '../domain/sheets/sheet.ts';
+import { planBarcodes } from './blocks/barcodes.ts';
+import { planCautions } from './blocks/cautions.ts';
+import { planFacts } from './blocks/facts.ts';
+import { planMasthead } from './blocks/masthead.ts';
+import { planSteps } from './blocks/steps.ts';
+import { planTable } from './blocks/table.ts';
+import { planVerdict } from './blocks/verdict.ts';
+import { planBlankLines, planBullets, planHeading, planParagraph, planSignatures } from './blocks/words.ts';
+import type { SheetFonts } from './load-fonts.ts';
+import { PageFlow } from './page-flow.ts';
+import { pageFrame } from './page-frame.ts';
+import { Pen } from './pen.ts';
+import type { Desk, Plan } from './plan.ts';
+import { planRunningLines } from './running-lines.ts';
+
+export type RenderedSheet = { readonly bytes: Buffer; readonly pages: number };
+
+function makeDocument(sheet: Sheet): PDFKit.PDFDocument {
+  const frame = pageFrame(sheet.paper);
+  const options = {
+    size: [frame.pageWidth, frame.pageHeight],
+    margin: 0,
+    // No font to begin with: the library would else open one of its built-in ones, which hold no Greek and no Cyrillic.
+    font: null,
+    bufferPages: true,
+    autoFirstPage: true,
+    pdfVersion: '1.7',
+    tagged: true,
+    lang: sheet.language,
+    displayTitle: true,
+    subset: 'PDF/UA',
+    info: {
+      Title: `${sheet.title}: ${sheet.subject}`,
+      Author: sheet.dealer.name,
+      Creator: 'Lotwright',
+      CreationDate: new Date(sheet.printedAt),
+    },
+  };
+  // The library's types know neither the absence of a font nor this subset; the library does.
+  return new PDFDocument(options as unknown as PDFKit.PDFDocumentOptions);
+}
+
+function planBlock(desk: Desk, block: SheetBlock, title: string): Plan {
+  switch (block.kind) {
+    case 'masthead':
+      return planMasthead(desk, block, title);
+    case 'heading':
+      return planHeading(desk, block);
+    case 'paragraph':
+      return planParagraph(desk, block);
+    case 'verdict':
+      return planVerdict(desk, block);
+    case 'facts':
+      return planFacts(desk, block);
+    case 'caution':
+      return planCautions(desk, [block]);
+    case 'bullets':
+      return planBullets(desk, block);
+    case 'steps':
+      return planSteps(desk, block);
+    case 'table':
+      return planTable(desk, block);
+    case 'blank-lines':
+      return planBlankLines(desk, block);
+    case 'signatures':
+      return planSignatures(desk, block);
+    case 'barcode':
+      return planBarcodes(desk, [block]);
+    default:
+      return assertNever(block, 'sheet block');
+  }
+}
+
+/** The blocks that stand together from `start`: a run of cautions, a run of barcodes, else one block. */
+function takeTogether(blocks: readonly SheetBlock[], start: number): readonly SheetBlock[] {
+  const kind = blocks[start]?.kind;
+  if (kind !== 'caution' && kind !== 'barcode') return blocks.slice(start, start + 1);
+  let end = start;
+  while (blocks[end]?.kind === kind) end += 1;
+  return blocks.slice(start, end);
+}
+
+function planAll(desk: Desk, sheet: Sheet): readonly Plan[] {
+  const plans: Plan[] = [];
+  let index = 0;
+  while (index < sheet.blocks.length) {
+    const together = takeTogether(sheet.blocks, index);
+    const cautions = together.filter((block) => block.kind === 'caution');
+    const barcodes = together.filter((block) => block.kind === 'barcode');
+    if (cautions.length > 0) plans.push(planCautions(desk, cautions));
+    else if (barcodes.length > 0) plans.push(planBarcodes(desk, barcodes));
+    else for (const block of together) plans.push(planBlock(desk, block, sheet.title));
+    index += together.length;
+  }
+  return plans;
+}
+
+function drawAll(desk: Desk, plans: readonly Plan[]): void {
+  for (const [index, plan] of plans.entries()) {
+    // A heading needs room for itself and for the beginning of what it heads, through any headings between.
+    let lead = plan.lead;
+    for (let next = index; plans[next]?.leansOnNext === true; next += 1) lead += plans[next + 1]?.lead ?? 0;
+    desk.flow.need(Math.min(lead, desk.flow.fullRoom()));
+    plan.draw(plans.slice(index + 1).reduce((sum, later) => sum + later.lead, 0));
+  }
+}
+
+async function collect(doc: PDFKit.PDFDocument): Promise<Buffer> {
+  const chunks: Buffer[] = [];
+  for await (const chunk of doc) chunks.push(Buffer.from(chunk));
+  return Buffer.concat(chunks);
+}
+
+/** The PDF of a sheet and how many pages it has. The same sheet gives the same bytes. */
+export async function renderSheet(sheet: Sheet, fonts: SheetFonts): Promise<RenderedSheet> {
+  const doc = makeDocument(sheet);
+  const pen = new Pen(doc, fonts);
+  const frame = pageFrame(sheet.paper);
+  const running = planRunningLines(pen, frame, sheet);
+  const root = doc.struct('Document');
+  doc.addStructure(root);
+  const flow = new PageFlow(pen, running.bodyTop, running.bodyBottom);
+  const desk: Desk = { pen, frame, flow, root };
+  drawAll(desk, planAll(desk, sheet));
+  root.end();
+  const { start, count } = doc.bufferedPageRange();
+  for (let page = 0; page < count; page += 1) {
+    doc.switchToPage(start + page);
+    running.draw(page + 1, count);
+  }
+  doc.end();
+  return { bytes: await collect(doc), pages: count };
+}

@@ -1,0 +1,76 @@
+// The lines at the head and foot of every page: dealer, sheet, subject; who printed it when, from which state, and which page this is.
+import type { Sheet } from '../domain/sheets/sheet.ts';
+import { showDay } from '../domain/sheets/sheet-words.ts';
+import type { PageFrame } from './page-frame.ts';
+import type { Pen } from './pen.ts';
+import { ink, ruleInk, type } from './type-scale.ts';
+
+const lineHeight = type.running.lineHeight;
+const headRuleGap = 3;
+const footRuleGap = 3;
+
+export type RunningLines = {
+  /** Where the text of the pages may begin and must end. */
+  readonly bodyTop: number;
+  readonly bodyBottom: number;
+  readonly draw: (page: number, pages: number) => void;
+};
+
+/** The instant in the time of the desk that prints: '4 Mar 2026, 09:12'. */
+export function showInstant(instant: string): string {
+  const date = new Date(instant);
+  const two = (number: number) => number.toString().padStart(2, '0');
+  const day = `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+  return `${showDay(day)}, ${two(date.getHours())}:${two(date.getMinutes())}`;
+}
+
+export function planRunningLines(pen: Pen, frame: PageFrame, sheet: Sheet): RunningLines {
+  const { left, right, width } = frame;
+  const half = width / 2 - 8;
+  const dealer = pen.shortened(sheet.dealer.name, half, type.runningStrong)[0] ?? '';
+  const subject = pen.shortened(`${sheet.title} · ${sheet.subject}`, half, type.running)[0] ?? '';
+  const contact = [sheet.dealer.address.replace(/\s*\n\s*/g, ', '), sheet.dealer.phone].filter((part) => part !== '');
+  const contactLines = pen.shortened(contact.join(' · '), width, type.running, 2);
+  const footer = pen.shortened(sheet.footer, width, type.running, 3);
+  const notice = pen.shortened(sheet.sampleNotice, width, type.runningStrong, 2);
+  const headLines = 1 + contactLines.length;
+  const footLines = footer.length + notice.length + 1;
+  const footTop = frame.footBottom - footLines * lineHeight - footRuleGap;
+
+  const drawHead = (page: number) => {
+    pen.line(dealer, left, frame.headTop, type.runningStrong);
+    pen.line(subject, right - pen.width(subject, type.running), frame.headTop, type.running);
+    const contactShown = page === 1 ? contactLines : [];
+    for (const [index, line] of contactShown.entries())
+      pen.line(line, left, frame.headTop + (index + 1) * lineHeight, type.running);
+    const ruleY = frame.headTop + (1 + contactShown.length) * lineHeight + headRuleGap;
+    pen.rule(left, ruleY, right, ruleY, 0.5, ruleInk);
+  };
+  const drawFoot = (page: number, pages: number) => {
+    pen.rule(left, footTop, right, footTop, 0.5, ruleInk);
+    let y = footTop + footRuleGap;
+    for (const line of notice) {
+      pen.line(line, left, y, type.runningStrong);
+      y += lineHeight;
+    }
+    for (const line of footer) {
+      pen.line(line, left, y, type.running);
+      y += lineHeight;
+    }
+    const missing = pen.hasMissingCharacters ? ' · □ stands for a character this typeface lacks' : '';
+    const stamp = `Printed ${showInstant(sheet.printedAt)} by ${sheet.printedBy} · record state ${sheet.revision}${missing}`;
+    const place = `Page ${page} of ${pages}`;
+    const placeWidth = pen.width(place, { ...type.runningStrong, colour: ink });
+    pen.line(pen.shortened(stamp, width - placeWidth - 12, type.running)[0] ?? '', left, y, type.running);
+    pen.line(place, right - placeWidth, y, type.runningStrong);
+  };
+  return {
+    // The same on every page, so that a row that fits one page fits the next.
+    bodyTop: frame.headTop + headLines * lineHeight + headRuleGap + 9,
+    bodyBottom: footTop - 6,
+    draw: (page, pages) => {
+      pen.decoration(() => drawHead(page), 'Pagination', 'Top');
+      pen.decoration(() => drawFoot(page, pages), 'Pagination', 'Bottom');
+    },
+  };
+}

@@ -1,0 +1,76 @@
+// Which sheet for which kind, and a sheet as a file: shared by the window and by the command without a window. Decides no rights.
+import { mkdir } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import type { Shop } from '../domain/fleet/shop.ts';
+import { assertNever } from '../domain/shared/assert-never.ts';
+import type { Day } from '../domain/shared/day.ts';
+import { jobSheet } from '../domain/sheets/job-sheet.ts';
+import { readinessSheet } from '../domain/sheets/readiness-sheet.ts';
+import type { Sheet, SheetKind } from '../domain/sheets/sheet.ts';
+import type { Printing } from '../domain/sheets/sheet-frame.ts';
+import { reckonVehicle } from '../domain/vehicle/reckon.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { loadFonts, type SheetFonts } from '../printing/load-fonts.ts';
+import { renderSheet } from '../printing/render-sheet.ts';
+import { writeFileAtomically } from '../storage/atomic-file.ts';
+import type { StorageProblem } from '../storage/storage-problem.ts';
+
+/** The sheet of a vehicle as seen on this day. */
+export function makeSheet(kind: SheetKind, vehicle: Vehicle, shop: Shop, today: Day, printed: Printing): Sheet {
+  const reckoning = reckonVehicle(vehicle, shop, today);
+  switch (kind) {
+    case 'job-sheet':
+      return jobSheet(vehicle, reckoning, shop, printed);
+    case 'readiness-sheet':
+      return readinessSheet(vehicle, reckoning, shop, printed);
+    default:
+      return assertNever(kind, 'kind of sheet');
+  }
+}
+
+/**
+ * 'F-1042-job-sheet.pdf': the stock number in letters, digits, points, hyphens and underscores. A number that had to be altered for it
+ * is followed by the vehicle's identity, so that two vehicles never share a file because their numbers look alike without signs.
+ */
+export function sheetFileName(kind: SheetKind, vehicle: Pick<Vehicle, 'id' | 'identity'>): string {
+  const { stockNumber } = vehicle.identity;
+  const cleaned = stockNumber.replace(/[^A-Za-z0-9._-]+/g, '-').replace(/^[^A-Za-z0-9]+|[^A-Za-z0-9]+$/g, '');
+  if (cleaned === stockNumber) return `${cleaned}-${kind}.pdf`;
+  return `${cleaned === '' ? '' : `${cleaned}-`}${vehicle.id}-${kind}.pdf`;
+}
+
+const openedFonts = new Map<string, Promise<SheetFonts>>();
+
+/** Fonts are read once for each folder; a failure is not remembered, so that a repaired folder works at the next try. */
+function fontsOf(folder: string): Promise<SheetFonts> {
+  const known = openedFonts.get(folder);
+  if (known) return known;
+  const loading = loadFonts(folder);
+  openedFonts.set(folder, loading);
+  loading.catch(() => openedFonts.delete(folder));
+  return loading;
+}
+
+const writingSentences: Partial<Record<StorageProblem['code'], string>> = {
+  'no-space': 'The sheet was not written: the disk is full. Free some space, then print again',
+  'no-permission':
+    'The sheet was not written: its folder may not be written, or another program has the old sheet open. Close it, then print again',
+  'folder-gone': 'The sheet was not written: its folder cannot be reached. Connect the drive again, then print again',
+  busy: 'The sheet was not written: another program holds the file. Close it, then print again',
+  'read-only': 'The sheet was not written: its folder can only be read. Choose another place',
+};
+
+/**
+ * Writes the sheet as a PDF file: all of it or nothing. Makes the folder if it is missing.
+ * @throws with a sentence for the person when fonts are missing or the file cannot be written; an older file stays as it was.
+ */
+export async function printSheet(sheet: Sheet, fontsFolder: string, path: string): Promise<{ readonly pages: number }> {
+  const { bytes, pages } = await renderSheet(sheet, await fontsOf(fontsFolder));
+  await mkdir(dirname(path), { recursive: true });
+  const written = await writeFileAtomically(path, bytes);
+  if (!written.ok) {
+    const { code, detail } = written.error;
+    throw new Error(writingSentences[code] ?? `The sheet was not written: ${detail}`, { cause: written.error });
+  }
+  return { pages };
+}
