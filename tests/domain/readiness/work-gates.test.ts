@@ -173,7 +173,10 @@ describe('codes', () => {
     const job = makeJob(first, { codeRequestId: refused.id, steps: [step] });
     const vehicle = makeVehicle(first, { codeRequests: [refused], jobs: [job] });
     expect(gateOf(vehicle, 'codes').state).toBe('open');
-    expect(gateOf({ ...vehicle, attempts: [makeAttempt(third, job, step.id)] }, 'codes').state).toBe('met');
+    const attempts = [makeAttempt(third, job, step.id)];
+    expect(gateOf({ ...vehicle, attempts }, 'codes').state).toBe('met');
+    const wantsItToo = makeJob(first, { codeRequestId: refused.id, steps: [makeStep()] });
+    expect(gateOf({ ...vehicle, attempts, jobs: [wantsItToo, job] }, 'codes').state).toBe('open');
   });
 });
 

@@ -132,10 +132,11 @@ describe('removing a fact', () => {
       jobs: [job],
       attempts: [makeAttempt(today, job, step.id)],
       labour: [makeLabour(today, { faultId: fault.id })],
+      sublets: [makeSublet(today, { faultId: fault.id })],
     });
     const sentence = (list: FactList, id: string) => refused(vehicle, { kind: 'remove', list, id })[0]?.sentence;
     const refers = (what: string) => `Something still refers to this entry: ${what}. Remove or unlink that first.`;
-    expect(sentence('faults', fault.id)).toBe(refers('a part, booked work'));
+    expect(sentence('faults', fault.id)).toBe(refers('a part, booked work, sublet work'));
     expect(sentence('parts', part.id)).toBe(refers('a programming job'));
     expect(sentence('codeRequests', request.id)).toBe(refers('a programming job'));
     expect(sentence('jobs', job.id)).toBe(refers('a programming attempt'));
