@@ -13,7 +13,7 @@ import type { JobCondition, OrderRule, Reminder } from './rule-pack.ts';
 
 const writes = ['write-software', 'write-vin', 'write-config'];
 const bodyIdentity = ['body-takes-identity', 'body-starts-identity'];
-const matching = [...bodyIdentity, 'take-identity', 'reteach-keys', 'teach-keys', 'enter-mileage', 'radio-code'];
+const matching = [...bodyIdentity, 'take-identity', 'reteach-keys', 'teach-keys', 'enter-mileage'];
 const settings = ['zero-brakes', 'adapt-transmission', 'calibrate-camera'];
 
 const securing: readonly OrderRule[] = [
@@ -241,6 +241,21 @@ const proving: readonly OrderRule[] = [
     after: stepsChosen(['radio-code', 'cycle-ignition']),
     reason: 'Expect second locks: a radio that lost power asks for its own code.',
   }),
+  rule(
+    {
+      id: 'code-before-radio-trial',
+      before: stepsChosen(['radio-code']),
+      after: stepsChosen(['try-functions']),
+      reason: 'A locked radio cannot be tried. Nothing else waits for its code.',
+    },
+    { modules: 'same' },
+  ),
+  rule({
+    id: 'supply-on-before-off',
+    before: stepsChosen(['connect-supply']),
+    after: stepsChosen(['supply-off']),
+    reason: 'Only a supply that was connected can be taken off.',
+  }),
   rule({
     id: 'calibration-after-all-writes',
     before: stepsChosen([...writes, ...bodyIdentity, 'take-identity', 'zero-brakes']),
@@ -283,9 +298,10 @@ const proving: readonly OrderRule[] = [
   }),
   rule({
     id: 'all-proven-before-release',
-    before: stepsChosen(['try-every-key', 'try-body-functions', 'try-functions']),
+    before: stepsChosen(['try-every-key', 'try-body-functions', 'try-functions'], modulesOf(kindsOtherThan('radio'))),
     after: stepsChosen(['release-old']),
-    reason: 'Keep every old module until all that is new is proven: the fault may lie in another one than it seems.',
+    reason:
+      'Keep every old module until all others are proven too: the fault may lie in another one than it seems. A locked radio holds nothing up.',
   }),
   rule({
     id: 'scan-then-try',

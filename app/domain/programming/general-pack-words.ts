@@ -2,7 +2,7 @@
 import type { ModuleKind } from './module-kind.ts';
 import { moduleKindSchema } from './module-kind.ts';
 import type { ModuleOrigin } from './programming-job.ts';
-import type { ModuleFit, OrderRule, StepTemplate } from './rule-pack.ts';
+import type { JobCondition, ModuleFit, OrderRule, StepTemplate } from './rule-pack.ts';
 
 export const commonPractice = 'common practice, no source';
 
@@ -75,6 +75,11 @@ export function kindsOtherThan(...left: readonly ModuleKind[]): ModuleKind[] {
 export function stepsChosen(steps: readonly string[], fits: ModuleFit = modulesOf('any')): OrderRule['before'] {
   return { steps: [...steps], fits };
 }
+
+/** Not the case where all that is exchanged is left to people qualified for high voltage. */
+export const somethingIsWritten: JobCondition = {
+  any: [{ has: modulesOf([...fittedKinds, 'keys'], exchanged) }, { not: { has: modulesOf('any', exchanged) } }],
+};
 
 /** A rule between all modules, without a condition, of common practice, unless said otherwise. */
 export function rule(

@@ -1,5 +1,13 @@
 // Steps of the general rule pack that calibrate and prove the work, as data. The maker’s service information comes before them.
-import { exchanged, fittedKinds, foreign, identityKinds, modulesOf, step } from './general-pack-words.ts';
+import {
+  exchanged,
+  fittedKinds,
+  foreign,
+  identityKinds,
+  modulesOf,
+  somethingIsWritten,
+  step,
+} from './general-pack-words.ts';
 import type { StepTemplate } from './rule-pack.ts';
 
 export const proveSteps: readonly StepTemplate[] = [
@@ -57,7 +65,7 @@ export const proveSteps: readonly StepTemplate[] = [
       typicalMinutes: 5,
       reason: 'From here on the vehicle has to live on its own battery.',
     },
-    { ends: ['supply-connected'] },
+    { when: somethingIsWritten, ends: ['supply-connected'] },
   ),
   step({
     id: 'teach-battery',
@@ -148,7 +156,7 @@ export const proveSteps: readonly StepTemplate[] = [
   step(
     {
       id: 'release-old',
-      stage: 'prove',
+      stage: 'release',
       scope: 'module',
       fits: modulesOf(fittedKinds, ['new', 'used', 'cloned']),
       title: 'Let the old {module} go',

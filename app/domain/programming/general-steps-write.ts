@@ -1,5 +1,13 @@
 // Steps of the general rule pack that write software, VIN and configuration, as data. The maker’s service information comes before them.
-import { exchanged, fittedKinds, foreign, modulesOf, step, writtenKinds } from './general-pack-words.ts';
+import {
+  exchanged,
+  fittedKinds,
+  foreign,
+  modulesOf,
+  somethingIsWritten,
+  step,
+  writtenKinds,
+} from './general-pack-words.ts';
 import type { StepTemplate } from './rule-pack.ts';
 
 export const writeSteps: readonly StepTemplate[] = [
@@ -15,7 +23,7 @@ export const writeSteps: readonly StepTemplate[] = [
       typicalMinutes: 10,
       reason: 'A drop in voltage during a write can leave a module that no longer answers.',
     },
-    { cautions: ['supply-voltage'], meets: ['supply-connected'] },
+    { when: somethingIsWritten, cautions: ['supply-voltage'], meets: ['supply-connected'] },
   ),
   step(
     {

@@ -36,7 +36,7 @@ export const jobConditionSchema: z.ZodType<JobCondition> = z.lazy(() =>
 );
 
 /** Parts of a job. They group the steps and settle what comes first where no rule does; they are not rules themselves. */
-export const stageSchema = z.enum(['secure', 'exchange', 'write', 'match', 'prove']);
+export const stageSchema = z.enum(['secure', 'exchange', 'write', 'match', 'prove', 'release']);
 export type Stage = z.infer<typeof stageSchema>;
 
 const reasonShape = {
