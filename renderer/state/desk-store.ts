@@ -39,7 +39,14 @@ export function followDesk(): () => void {
   return on('desk:changed', deskStore.set);
 }
 
-type DeskChannel = 'desk:set-person' | 'desk:set-theme' | 'fleet:choose' | 'fleet:restore-trouble' | 'fleet:back-up';
+type DeskChannel =
+  | 'desk:set-person'
+  | 'desk:set-theme'
+  | 'fleet:choose'
+  | 'fleet:restore-trouble'
+  | 'fleet:settle-trouble'
+  | 'fleet:take-over'
+  | 'fleet:back-up';
 
 /** Asks for something that gives back the desk; says in a notice what stands against it. True when it was done. */
 export async function askDesk<Name extends DeskChannel>(name: Name, input: ChannelInput<Name>): Promise<boolean> {

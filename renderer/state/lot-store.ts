@@ -2,6 +2,7 @@
 import type { LotRow } from '../../app/contract/views.ts';
 import { ask, on } from '../bridge.ts';
 import { errorSentence } from '../text/errors.ts';
+import { withRow } from './rows-in-place.ts';
 import { createStore } from './store.ts';
 
 export type Lot = {
@@ -12,13 +13,6 @@ export type Lot = {
 };
 
 export const lotStore = createStore<Lot>({ state: 'reading', trouble: '', rows: [] });
-
-/** The rows with one of them replaced, added at the end, or taken out when `row` is null. Pure. */
-export function withRow(rows: readonly LotRow[], id: string, row: LotRow | null): readonly LotRow[] {
-  const index = rows.findIndex((candidate) => candidate.id === id);
-  if (row === null) return index < 0 ? rows : rows.filter((candidate) => candidate.id !== id);
-  return index < 0 ? [...rows, row] : rows.with(index, row);
-}
 
 /** What changed while the lot was being read is laid over what was read. */
 let changedMeanwhile: { id: string; row: LotRow | null }[] | null = null;
@@ -54,9 +48,9 @@ export function followLot(): () => void {
   };
 }
 
-/** Counts how often somebody asked for the search; the screen takes the focus there each time. */
-export const searchAskedStore = createStore(0);
+/** True from when somebody asked for the search until the screen has given it the focus. */
+export const searchAskedStore = createStore(false);
 
 export function askForSearch(): void {
-  searchAskedStore.update((count) => count + 1);
+  searchAskedStore.set(true);
 }

@@ -64,7 +64,7 @@ export const lotText = {
   nothingFound: (search: string) => `Nothing in this view matches “${search}”.`,
   nothingOfStanding: 'No vehicle stands at what is chosen above.',
   emptyNew:
-    'This fleet is new. Fill in the dealer, the rates and the people first; then take the first vehicle in. Both can be changed at any time.',
+    'This fleet is new. Fill in the dealer, the rates and the people first; then take the first vehicle in. All of it can be changed later.',
   goToSetup: 'Go to Setup',
   emptyManager: 'No vehicle yet. Take the first one in: its VIN, its price and the day it was bought are enough.',
   emptyTechnician: 'No vehicle yet. A manager takes them in; they are listed here as soon as they are.',

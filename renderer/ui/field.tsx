@@ -52,14 +52,14 @@ export function Field({
         'aria-invalid': hasProblem || undefined,
         'aria-required': isRequired || undefined,
       })}
-      {hasHint && (
-        <div id={`${id}-hint`} className="field-hint">
-          {hint}
-        </div>
-      )}
       {hasProblem && (
         <div id={`${id}-problem`} className="field-problem" role="alert">
           {problem}
+        </div>
+      )}
+      {hasHint && (
+        <div id={`${id}-hint`} className="field-hint">
+          {hint}
         </div>
       )}
     </div>

@@ -41,8 +41,19 @@ export function daysBefore(axis: Axis, from: Day, days: number): number {
 
 export type Tick = { readonly x: number; readonly kind: 'month' | 'week'; readonly day: Day };
 
-/** The first of each month and each Monday on the axis. 1970-01-05 was a Monday. */
+const lastTicks = new WeakMap<Axis, { readonly width: number; readonly ticks: readonly Tick[] }>();
+
+/** The first of each month and each Monday on the axis. Worked out once for all strips that share the axis. */
 export function ticksOf(axis: Axis, width: number): readonly Tick[] {
+  const known = lastTicks.get(axis);
+  if (known?.width === width) return known.ticks;
+  const ticks = findTicks(axis, width);
+  lastTicks.set(axis, { width, ticks });
+  return ticks;
+}
+
+/** 1970-01-05 was a Monday. */
+function findTicks(axis: Axis, width: number): readonly Tick[] {
   const scale = scaleOf(axis, width);
   const ticks: Tick[] = [];
   for (let number = scale.firstNumber; number < scale.endNumber; number += 1) {

@@ -10,6 +10,8 @@ const height = 30;
 /** Room a week's number needs, and the room a month's name needs, in pixels. */
 const weekRoom = 17;
 const monthRoom = 34;
+/** Room a month's name needs with its year. */
+const yearRoom = 64;
 
 export function TimeAxis({ axis, width, today }: TimeAxisProps) {
   if (width <= 0) return null;
@@ -43,7 +45,9 @@ export function TimeAxis({ axis, width, today }: TimeAxisProps) {
           <line className="axis-month" x1={Math.round(x) + 0.5} x2={Math.round(x) + 0.5} y1="2" y2={height} />
           {x + monthRoom < width && (
             <text x={Math.round(x) + 4} y="11">
-              {day.slice(5, 7) === '01' ? `${monthOf(day)} ${day.slice(0, 4)}` : monthOf(day)}
+              {day.slice(5, 7) === '01' && scale.dayWidth * 31 >= yearRoom
+                ? `${monthOf(day)} ${day.slice(0, 4)}`
+                : monthOf(day)}
             </text>
           )}
         </g>

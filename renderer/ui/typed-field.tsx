@@ -82,7 +82,8 @@ export function TypedField<Value>({
               setIsBeingTyped(true);
               setText(typed);
               const next: Reading<Value> = typed.trim() === '' ? { ok: true, value: null } : read(typed);
-              if (next.ok) onChange(next.value);
+              // What cannot be read counts as not typed: half of it must not be kept in its place.
+              onChange(next.ok ? next.value : committed.current);
             }}
             onBlur={() => {
               setIsBeingTyped(false);

@@ -50,8 +50,8 @@ function Standing({ row, today }: { readonly row: Row; readonly today: Day }) {
       <CauseSwatch standing={standing} />
       <span className="lot-standing-name">{standingNames[standing]}</span>
       <span className="lot-standing-what">
+        {late > 0 && <span className="is-below-nought">{`${promise}${what === '' ? '' : ', '}`}</span>}
         {what}
-        {late > 0 && <span className="is-below-nought">{`${what === '' ? '' : ', '}${promise}`}</span>}
       </span>
       <span className="lot-standing-days">{lotText.since(days)}</span>
     </div>
@@ -100,8 +100,14 @@ export const LotRow = memo(function LotRow(props: RowProps) {
         className="lot-vehicle"
         title={[title, identity.colour, identity.vin, ...tail.slice(1)].filter((part) => part !== '').join(' · ')}
       >
-        {title}
-        <span className="lot-tail code">{tail.join(' · ')}</span>
+        <div className="lot-vehicle-line">
+          <span className="lot-vehicle-title">{title}</span>
+          {tail.map((part) => (
+            <span key={part} className="lot-tail code">
+              {part}
+            </span>
+          ))}
+        </div>
       </td>
       <td>
         <Standing row={row} today={today} />

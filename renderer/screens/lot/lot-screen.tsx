@@ -71,7 +71,7 @@ function Totals({ totals, currency }: { readonly totals: LotTotals; readonly cur
           <b>{showWholeUnits(totals.tiedUpCents)}</b> {currency} {lotText.tiedUp}
         </span>
       )}
-      <span>{lotText.idleOfHeld(totals.idleDays, totals.heldDays)}</span>
+      {totals.heldDays > 0 && <span>{lotText.idleOfHeld(totals.idleDays, totals.heldDays)}</span>}
     </div>
   );
 }
@@ -100,32 +100,38 @@ export function LotScreen() {
         />
       </div>
     );
+  if (lot.state === 'here' && lot.rows.length === 0)
+    return (
+      <div className="lot">
+        <h1>{lotText.title}</h1>
+        <EmptyLot desk={desk} />
+      </div>
+    );
   if (lot.state === 'reading') return <p className="lot quiet">{lotText.reading}</p>;
   const soldElsewhere = standings.size === 0 && search.trim() !== '' ? (found.counts.sold ?? 0) : 0;
   return (
     <div className="lot">
-      <LotTools input={input} onGoToFirst={goToFirst} mayTakeIn={desk.person.role === 'manager'} />
-      {lot.rows.length === 0 ? (
-        <EmptyLot desk={desk} />
+      <LotTools
+        input={input}
+        onGoToFirst={goToFirst}
+        mayTakeIn={desk.person.role === 'manager'}
+        seesMoney={seesMoney}
+      />
+      <LotLegend counts={found.counts} />
+      <LiveRegion text={lotText.found(sorted.length)} />
+      {sorted.length === 0 ? (
+        <NothingFound search={search} among={soldElsewhere} />
       ) : (
         <>
-          <LotLegend counts={found.counts} seesMoney={seesMoney} />
-          <LiveRegion text={lotText.found(sorted.length)} />
-          {sorted.length === 0 ? (
-            <NothingFound search={search} among={soldElsewhere} />
-          ) : (
-            <>
-              <LotTable rows={sorted} today={today} seesMoney={seesMoney} />
-              <div className="lot-foot">
-                <Totals totals={totals} currency={desk.shop?.dealer.currency ?? ''} />
-                {soldElsewhere > 0 && (
-                  <Button kind="quiet" onPress={() => changeLotView({ standings: new Set(['sold']) })}>
-                    {`${lotText.foundAmongSold(soldElsewhere)}: ${lotText.showSold}`}
-                  </Button>
-                )}
-              </div>
-            </>
-          )}
+          <LotTable rows={sorted} today={today} seesMoney={seesMoney} />
+          <div className="lot-foot">
+            <Totals totals={totals} currency={desk.shop?.dealer.currency ?? ''} />
+            {soldElsewhere > 0 && (
+              <Button kind="quiet" onPress={() => changeLotView({ standings: new Set(['sold']) })}>
+                {`${lotText.foundAmongSold(soldElsewhere)}: ${lotText.showSold}`}
+              </Button>
+            )}
+          </div>
         </>
       )}
     </div>

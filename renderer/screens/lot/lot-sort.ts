@@ -65,7 +65,9 @@ export function sortRows(rows: readonly LotRow[], { column, isDescending }: LotS
       if (keyA !== keyB) return keyA === null ? 1 : -1;
     } else {
       const order = compareKeys(keyA, keyB);
-      if (order !== 0) return sign * order;
+      // Nobody looks for the vehicle sold longest ago: among the sold the latest leads.
+      const isAmongSold = column === 'standing' && rank(a) === 2;
+      if (order !== 0) return isAmongSold ? -sign * order : sign * order;
     }
     return b.held.heldDays - a.held.heldDays || byText(a.identity.stockNumber, b.identity.stockNumber);
   });

@@ -10,33 +10,11 @@ import { lotAxis } from './lot-axis.ts';
 import { headHeight, LotHead } from './lot-head.tsx';
 import { LotRow, openRow, rowElementId, rowHeight } from './lot-row.tsx';
 import { changeLotView, lotViewStore } from './lot-view.ts';
+import { indexAfterKey } from './row-keys.ts';
 
 /** Up to here all rows are drawn; beyond, this many on each side of the window. */
-const allUpTo = 200;
-const drawnBeyond = 40;
-const pageOfRows = 10;
-
-/** Where a key takes the cursor, or null when it is no such key. */
-export function indexAfterKey(key: string, index: number, count: number): number | null {
-  const last = count - 1;
-  switch (key) {
-    case 'ArrowDown':
-      return Math.min(last, index + 1);
-    case 'ArrowUp':
-      return Math.max(0, index - 1);
-    case 'PageDown':
-      return Math.min(last, index + pageOfRows);
-    case 'PageUp':
-      return Math.max(0, index - pageOfRows);
-    case 'Home':
-      return 0;
-    case 'End':
-      return last;
-    default:
-      return null;
-  }
-}
-
+const allUpTo = 80;
+const drawnBeyond = 30;
 function focusRow(id: string): void {
   document.getElementById(rowElementId(id))?.focus({ preventScroll: true });
 }
@@ -93,7 +71,10 @@ export function LotTable({
   useLayoutEffect(() => {
     const { cursorId: id, scrollTop } = lotViewStore.read();
     if (scroller.current !== null) scroller.current.scrollTop = scrollTop;
-    if (id !== null && document.activeElement === document.body) focusRow(id);
+    const focused = document.activeElement;
+    // The rows themselves are drawn a moment later, once the table knows its height.
+    if (id !== null && (focused === document.body || focused?.id === 'screen'))
+      requestAnimationFrame(() => focusRow(id));
     const scrolled = scroller.current;
     return () => changeLotView({ scrollTop: scrolled?.scrollTop ?? 0 });
   }, []);

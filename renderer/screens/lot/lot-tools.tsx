@@ -21,7 +21,8 @@ function Search({
   const { search } = useStore(lotViewStore);
   const asked = useStore(searchAskedStore);
   useEffect(() => {
-    if (asked === 0) return;
+    if (!asked) return;
+    searchAskedStore.set(false);
     input.current?.focus();
     input.current?.select();
   }, [asked, input]);
@@ -65,20 +66,45 @@ function SpanChoice() {
   );
 }
 
+/** What the strips mark besides the causes. */
+function Marks({ seesMoney }: { readonly seesMoney: boolean }) {
+  return (
+    <div className="lot-marks">
+      <span title={lotText.legendForecastTip}>
+        <svg width="22" height="14" aria-hidden="true" focusable="false">
+          <rect className="strip-forecast" x="0.5" y="1.5" width="20" height="11" />
+        </svg>
+        {lotText.legendForecast}
+      </span>
+      {seesMoney && (
+        <span title={lotText.legendEvenTip}>
+          <svg width="10" height="14" aria-hidden="true" focusable="false">
+            <path className="strip-even" d="M1 0.5H9L5 6.5ZM5 6V14" />
+          </svg>
+          {lotText.legendEven}
+        </span>
+      )}
+    </div>
+  );
+}
+
 export function LotTools({
   input,
   onGoToFirst,
   mayTakeIn,
+  seesMoney,
 }: {
   readonly input: RefObject<HTMLInputElement | null>;
   readonly onGoToFirst: () => void;
   readonly mayTakeIn: boolean;
+  readonly seesMoney: boolean;
 }) {
   return (
     <div className="lot-tools">
       <h1>{lotText.title}</h1>
       <Search input={input} onGoToFirst={onGoToFirst} />
       <SpanChoice />
+      <Marks seesMoney={seesMoney} />
       <div className="lot-take-in">
         <Button
           kind="main"
@@ -121,8 +147,8 @@ function Toggle({
   );
 }
 
-/** Explains fills and marks, and filters by what a vehicle stands at. */
-export function LotLegend({ counts, seesMoney }: { readonly counts: Found['counts']; readonly seesMoney: boolean }) {
+/** Explains the fills, and filters by what a vehicle stands at. */
+export function LotLegend({ counts }: { readonly counts: Found['counts'] }) {
   const { standings } = useStore(lotViewStore);
   return (
     <div className="lot-legend">
@@ -142,22 +168,6 @@ export function LotLegend({ counts, seesMoney }: { readonly counts: Found['count
           </Button>
         )}
       </fieldset>
-      <div className="lot-marks">
-        <span title={lotText.legendForecastTip}>
-          <svg width="22" height="14" aria-hidden="true" focusable="false">
-            <rect className="strip-forecast" x="0.5" y="1.5" width="20" height="11" />
-          </svg>
-          {lotText.legendForecast}
-        </span>
-        {seesMoney && (
-          <span title={lotText.legendEvenTip}>
-            <svg width="10" height="14" aria-hidden="true" focusable="false">
-              <path className="strip-even" d="M1 0.5H9L5 6.5ZM5 6V14" />
-            </svg>
-            {lotText.legendEven}
-          </span>
-        )}
-      </div>
     </div>
   );
 }

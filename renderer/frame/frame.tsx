@@ -1,0 +1,66 @@
+// The frame around the screens: top bar, the screen of the route, status line, messages. Knows which screens there are, not what is in them.
+import './frame.css';
+import { useEffect, useRef, useState } from 'react';
+import { deskStore, deskTroubleStore, readDesk } from '../state/desk-store.ts';
+import { routeStore } from '../state/route-store.ts';
+import { useStore } from '../state/store.ts';
+import { frameText } from '../text/frame.ts';
+import { Button } from '../ui/button.tsx';
+import { HatchPatterns } from '../ui/hatch-patterns.tsx';
+import { NoticeArea } from '../ui/notice.tsx';
+import { applyTheme } from './apply-theme.ts';
+import { KeysDialog } from './keys-dialog.tsx';
+import { Screen } from './screen.tsx';
+import { StatusLine } from './status-line.tsx';
+import { TopBar } from './top-bar.tsx';
+import { useCommands } from './use-commands.ts';
+
+/** Before the desk is read, and when it cannot be. */
+function Opening() {
+  const trouble = useStore(deskTroubleStore);
+  return (
+    <main className="opening">
+      <h1>Lotwright</h1>
+      {trouble === null ? (
+        <p role="status">{frameText.reading}</p>
+      ) : (
+        <>
+          <p role="alert">{trouble}</p>
+          <Button onPress={() => void readDesk()}>{frameText.tryAgain}</Button>
+        </>
+      )}
+    </main>
+  );
+}
+
+export function Frame() {
+  const desk = useStore(deskStore);
+  const route = useStore(routeStore);
+  const [showsKeys, setShowsKeys] = useState(false);
+  const main = useRef<HTMLElement>(null);
+  const theme = desk?.theme ?? 'system';
+  useEffect(() => applyTheme(theme), [theme]);
+  useCommands({ showKeys: () => setShowsKeys(true), main });
+  const { screen } = route;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another screen is what the focus has to follow.
+  useEffect(() => {
+    // A screen that wants the focus elsewhere has taken it by now.
+    if (document.activeElement === null || document.activeElement === document.body) main.current?.focus();
+  }, [screen]);
+  if (desk === null) return <Opening />;
+  return (
+    <div className="frame">
+      <HatchPatterns />
+      <button type="button" className="skip-link" onClick={() => main.current?.focus()}>
+        {frameText.skipToScreen}
+      </button>
+      <TopBar desk={desk} route={route} />
+      <main id="screen" ref={main} className={`screen is-${screen}`} tabIndex={-1}>
+        <Screen route={route} />
+      </main>
+      <StatusLine desk={desk} onShowKeys={() => setShowsKeys(true)} />
+      <NoticeArea />
+      {showsKeys && <KeysDialog onClose={() => setShowsKeys(false)} />}
+    </div>
+  );
+}

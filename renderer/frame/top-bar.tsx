@@ -1,0 +1,130 @@
+// The top bar: the screens, the fleet, undo and redo, who is at the desk, light or dark.
+import type { MouseEvent } from 'react';
+import type { Desk, Theme } from '../../app/contract/views.ts';
+import { askDesk, redo, undo } from '../state/desk-store.ts';
+import { goTo, type Route } from '../state/route-store.ts';
+import { hasShopDrafts, shopStore } from '../state/shop-store.ts';
+import { useStore } from '../state/store.ts';
+import { roleNames } from '../text/common.ts';
+import { frameText } from '../text/frame.ts';
+import { Button } from '../ui/button.tsx';
+
+const screens = ['lot', 'sheets', 'setup'] as const;
+
+/** A vehicle and its taking in belong to the lot. */
+function screenOf(route: Route): (typeof screens)[number] {
+  return route.screen === 'vehicle' || route.screen === 'take-in' ? 'lot' : route.screen;
+}
+
+function ScreenLinks({ route }: { readonly route: Route }) {
+  const hasDrafts = hasShopDrafts(useStore(shopStore));
+  const current = screenOf(route);
+  return (
+    <nav aria-label={frameText.screens} className="screen-links">
+      {screens.map((screen, index) => (
+        <a
+          key={screen}
+          href={`#${screen}`}
+          aria-current={screen === current ? 'page' : undefined}
+          aria-keyshortcuts={`Alt+${index + 1}`}
+          title={`Alt+${index + 1}`}
+          onClick={(event: MouseEvent) => {
+            event.preventDefault();
+            goTo({ screen });
+          }}
+        >
+          {screen === 'setup' && hasDrafts ? frameText.setupUnsaved : frameText[screen]}
+        </a>
+      ))}
+    </nav>
+  );
+}
+
+function UndoButtons({ desk }: { readonly desk: Desk }) {
+  return (
+    <div className="undo-buttons">
+      <Button
+        kind="quiet"
+        isDisabled={desk.undo === null}
+        whyDisabled={frameText.nothingToUndo}
+        shortcut="Ctrl+Z"
+        tip={desk.undo === null ? undefined : frameText.undoWhat(desk.undo)}
+        onPress={() => void undo()}
+      >
+        {desk.undo === null ? frameText.undo : frameText.undoWhat(desk.undo)}
+      </Button>
+      <Button
+        kind="quiet"
+        isDisabled={desk.redo === null}
+        whyDisabled={frameText.nothingToRedo}
+        shortcut="Ctrl+Shift+Z"
+        tip={desk.redo === null ? undefined : frameText.redoWhat(desk.redo)}
+        onPress={() => void redo()}
+      >
+        {desk.redo === null ? frameText.redo : frameText.redoWhat(desk.redo)}
+      </Button>
+    </div>
+  );
+}
+
+function PersonSelect({ desk }: { readonly desk: Desk }) {
+  const people = desk.people.filter((person) => person.isActive || person.id === desk.person.id);
+  return (
+    <label className="bar-field">
+      <span>{frameText.atTheDesk}</span>
+      <select
+        value={desk.person.id}
+        onChange={(event) => void askDesk('desk:set-person', { personId: event.currentTarget.value })}
+      >
+        {people.map(({ id, name, role }) => (
+          <option key={id} value={id}>
+            {`${name}, ${roleNames[role]}`}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+const themes: readonly Theme[] = ['system', 'light', 'dark'];
+
+function ThemeSelect({ desk }: { readonly desk: Desk }) {
+  return (
+    <label className="bar-field">
+      <span className="unseen">{frameText.theme}</span>
+      <select
+        value={desk.theme}
+        title={frameText.theme}
+        onChange={(event) => {
+          const theme = themes.find((candidate) => candidate === event.currentTarget.value);
+          if (theme !== undefined) void askDesk('desk:set-theme', { theme });
+        }}
+      >
+        {themes.map((theme) => (
+          <option key={theme} value={theme}>
+            {frameText.themes[theme]}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+export function TopBar({ desk, route }: { readonly desk: Desk; readonly route: Route }) {
+  return (
+    <header className="top-bar">
+      <div className="fleet-name" title={desk.fleetName}>
+        {desk.fleetName}
+      </div>
+      {desk.isSample && (
+        <div className="sample-mark" title={frameText.sampleTip}>
+          {frameText.sample}
+        </div>
+      )}
+      <ScreenLinks route={route} />
+      <UndoButtons desk={desk} />
+      <PersonSelect desk={desk} />
+      <ThemeSelect desk={desk} />
+    </header>
+  );
+}

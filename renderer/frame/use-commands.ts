@@ -1,0 +1,92 @@
+// The keys that work everywhere and the commands of the window's menu, which do the same. Keys of one screen are with that screen.
+import { type RefObject, useEffect } from 'react';
+import type { EventPayload } from '../../app/contract/events.ts';
+import { on } from '../bridge.ts';
+import { askDesk, deskStore, redo, undo } from '../state/desk-store.ts';
+import { askForSearch } from '../state/lot-store.ts';
+import { notify } from '../state/notice-store.ts';
+import { goTo, routeStore } from '../state/route-store.ts';
+import { lotText } from '../text/lot.ts';
+
+type Command = EventPayload<'menu:chosen'>['command'];
+
+function run(command: Command): void {
+  switch (command) {
+    case 'undo':
+      void undo();
+      return;
+    case 'redo':
+      void redo();
+      return;
+    case 'find':
+      goTo({ screen: 'lot' });
+      askForSearch();
+      return;
+    case 'take-in':
+      if (deskStore.read()?.person.role === 'manager') goTo({ screen: 'take-in' });
+      else notify('problem', lotText.onlyManagersTakeIn);
+      return;
+    case 'choose-fleet':
+      void askDesk('fleet:choose', {});
+      return;
+    case 'lot':
+    case 'sheets':
+    case 'setup':
+      goTo({ screen: command });
+      return;
+  }
+}
+
+const screenKeys: Readonly<Record<string, Command>> = { '1': 'lot', '2': 'sheets', '3': 'setup' };
+
+/** True in a place where a letter is text and where undo means the typing. */
+export function isTextPlace(target: EventTarget | null): target is HTMLElement {
+  if (target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement) return true;
+  return target instanceof HTMLInputElement && !['checkbox', 'radio', 'button'].includes(target.type);
+}
+
+/** The command a key stands for, or null. Pure in all but the event. */
+export function commandOfKey(event: KeyboardEvent): Command | 'keys' | 'leave' | null {
+  const isTyping = isTextPlace(event.target);
+  const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
+  if (event.altKey && !event.ctrlKey && !event.metaKey) return screenKeys[key] ?? null;
+  if (event.ctrlKey || event.metaKey) {
+    if (key === 'f') return 'find';
+    if (isTyping) return null;
+    if (key === 'z') return event.shiftKey ? 'redo' : 'undo';
+    return key === 'y' ? 'redo' : null;
+  }
+  if (key === 'Escape') return 'leave';
+  if (isTyping) return null;
+  if (key === '/') return 'find';
+  if (key === '?') return 'keys';
+  return key === 'n' ? 'take-in' : null;
+}
+
+export function useCommands({
+  showKeys,
+  main,
+}: {
+  readonly showKeys: () => void;
+  readonly main: RefObject<HTMLElement | null>;
+}): void {
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent) => {
+      if (event.defaultPrevented || event.isComposing) return;
+      const command = commandOfKey(event);
+      if (command === null) return;
+      event.preventDefault();
+      if (command === 'keys') showKeys();
+      else if (command !== 'leave') run(command);
+      // Out of the field first, so that a slip of the finger does not take the person away from what is being written.
+      else if (isTextPlace(event.target)) main.current?.focus();
+      else if (routeStore.read().screen !== 'lot') goTo({ screen: 'lot' });
+    };
+    window.addEventListener('keydown', onKeyDown);
+    const stop = on('menu:chosen', ({ command }) => run(command));
+    return () => {
+      window.removeEventListener('keydown', onKeyDown);
+      stop();
+    };
+  }, [showKeys, main]);
+}
