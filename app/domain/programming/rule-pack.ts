@@ -139,7 +139,11 @@ export const rulePackSchema = z
             `Step "${template.id}" asks for "${gate}", but no step of this pack brings it about.`,
           );
     });
+    const onceAJob = new Set(pack.steps.filter(({ scope }) => scope === 'job').map(({ id }) => id));
     pack.rules.forEach((rule, at) => {
+      for (const step of rule.before.steps)
+        if (rule.after.steps.includes(step) && (rule.modules === 'same' || onceAJob.has(step)))
+          complain(['rules', at, 'after'], `Rule "${rule.id}" puts the step "${step}" before itself.`);
       for (const side of ['before', 'after'] as const)
         for (const step of rule[side].steps)
           if (!known.has(step))

@@ -170,6 +170,12 @@ describe('an edited pack', () => {
     ).toMatch(/no step of this pack brings it about/);
   });
 
+  it('is refused when a rule puts a step before itself', () => {
+    expect(problemsOf((pack) => pack.rules[0]?.after.steps.push('scan-before'))).toEqual([
+      'Rule "scan-first" puts the step "scan-before" before itself.',
+    ]);
+  });
+
   it('is refused with a field that it should not have', () => {
     expect(rulePackSchema.safeParse({ ...generalPack, colour: 'red' }).success).toBe(false);
   });
