@@ -40,13 +40,15 @@ export function Frame() {
   const main = useRef<HTMLElement>(null);
   const theme = desk?.theme ?? 'system';
   useEffect(() => applyTheme(theme), [theme]);
-  useCommands({ showKeys: () => setShowsKeys(true), main });
+  useCommands({ setShowsKeys, main });
   const { screen } = route;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another screen is what the focus has to follow.
+  // Another place begins at its top, with nothing of the earlier one left in it.
+  const place = screen === 'vehicle' ? `vehicle ${route.id}` : screen;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another place is what the focus has to follow.
   useEffect(() => {
     // A screen that wants the focus elsewhere has taken it by now.
     if (document.activeElement === null || document.activeElement === document.body) main.current?.focus();
-  }, [screen]);
+  }, [place]);
   if (desk === null) return <Opening />;
   return (
     <div className="frame">
@@ -55,7 +57,7 @@ export function Frame() {
         {frameText.skipToScreen}
       </button>
       <TopBar desk={desk} route={route} />
-      <main id="screen" ref={main} className={`screen is-${screen}`} tabIndex={-1}>
+      <main key={place} id="screen" ref={main} className={`screen is-${screen}`} tabIndex={-1}>
         <Screen route={route} />
       </main>
       <StatusLine desk={desk} onShowKeys={() => setShowsKeys(true)} />

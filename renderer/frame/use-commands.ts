@@ -64,10 +64,10 @@ export function commandOfKey(event: KeyboardEvent): Command | 'keys' | 'leave' |
 }
 
 export function useCommands({
-  showKeys,
+  setShowsKeys,
   main,
 }: {
-  readonly showKeys: () => void;
+  readonly setShowsKeys: (shows: boolean) => void;
   readonly main: RefObject<HTMLElement | null>;
 }): void {
   useEffect(() => {
@@ -76,7 +76,7 @@ export function useCommands({
       const command = commandOfKey(event);
       if (command === null) return;
       event.preventDefault();
-      if (command === 'keys') showKeys();
+      if (command === 'keys') setShowsKeys(true);
       else if (command !== 'leave') run(command);
       // Out of the field first, so that a slip of the finger does not take the person away from what is being written.
       else if (isTextPlace(event.target)) main.current?.focus();
@@ -88,5 +88,5 @@ export function useCommands({
       window.removeEventListener('keydown', onKeyDown);
       stop();
     };
-  }, [showKeys, main]);
+  }, [setShowsKeys, main]);
 }
