@@ -1,4 +1,5 @@
-// Breaks text into lines that fit a width. Pure: how wide a piece is, the caller says. Nothing is ever cut off.
+// Breaks text into lines that fit a width. Pure: how wide a piece is, the caller says. Nothing is ever cut off. A line that ends between
+// words keeps a space at its end, so that whoever reads the lines one after the other does not join two words.
 
 type Piece = { readonly text: string; readonly spaces: string };
 
@@ -34,7 +35,7 @@ function breakOneLine(line: string, width: number, measure: (text: string) => nu
       current = extended;
       continue;
     }
-    if (current !== '') lines.push(current);
+    if (current !== '') lines.push(piece.spaces === '' ? current : `${current} `);
     let rest = piece.text;
     while (measure(rest) > width) {
       const [head, tail] = splitWord(rest, width, measure);
@@ -44,11 +45,11 @@ function breakOneLine(line: string, width: number, measure: (text: string) => nu
     }
     current = rest;
   }
-  lines.push(current);
+  lines.push(current === '' ? '' : `${current} `);
   return lines;
 }
 
-/** Lines in order; none for text that is empty. Line breaks in the text are kept, several in a row as one empty line. */
+/** Lines in order, each measured without the space at its end; none for text that is empty. Line breaks in the text are kept, several in a row as one empty line. */
 export function breakLines(text: string, width: number, measure: (text: string) => number): readonly string[] {
   if (text.trim() === '') return [];
   return text

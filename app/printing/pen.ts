@@ -56,8 +56,9 @@ export class Pen {
     this.doc.font(font).fontSize(size);
   }
 
-  /** Width in points of text that is clean already. */
-  width(text: string, style: TextStyle): number {
+  /** Width in points of text that is clean already; a space at its end takes no room. */
+  width(line: string, style: TextStyle): number {
+    const text = line.trimEnd();
     const key = `${style.font} ${style.size} ${style.tracking} ${text}`;
     let width = this.widths.get(key);
     if (width === undefined) {
@@ -77,7 +78,7 @@ export class Pen {
     const all = this.lines(text, width, style);
     if (all.length <= most) return all;
     const kept = all.slice(0, most);
-    let last = `${kept[most - 1] ?? ''}…`;
+    let last = `${(kept[most - 1] ?? '').trimEnd()}…`;
     while (this.width(last, style) > width && last.length > 1) last = `${last.slice(0, -2).trimEnd()}…`;
     return [...kept.slice(0, -1), last];
   }

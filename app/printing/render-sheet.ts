@@ -19,29 +19,45 @@ import { planRunningLines } from './running-lines.ts';
 
 export type RenderedSheet = { readonly bytes: Buffer; readonly pages: number };
 
+function escapeXml(text: string): string {
+  return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
+}
+
+/** One line without control characters, which neither a window's title nor the file's own description can hold. */
+function titleText(text: string): string {
+  return text.replace(/\p{Cc}+/gu, ' ').trim();
+}
+
 function makeDocument(sheet: Sheet): PDFKit.PDFDocument {
   const frame = pageFrame(sheet.paper);
+  const info = {
+    Title: titleText(`${sheet.title}: ${sheet.subject}`),
+    Author: titleText(sheet.dealer.name),
+    Creator: 'Lotwright',
+    CreationDate: new Date(sheet.printedAt),
+  };
   const options = {
     size: [frame.pageWidth, frame.pageHeight],
     margin: 0,
     // No font to begin with: the library would else open one of its built-in ones, which hold no Greek and no Cyrillic.
     font: null,
     bufferPages: true,
-    autoFirstPage: true,
     pdfVersion: '1.7',
     tagged: true,
     lang: sheet.language,
     displayTitle: true,
     subset: 'PDF/UA',
-    info: {
-      Title: `${sheet.title}: ${sheet.subject}`,
-      Author: sheet.dealer.name,
-      Creator: 'Lotwright',
-      CreationDate: new Date(sheet.printedAt),
-    },
+    info,
   };
   // The library's types know neither the absence of a font nor this subset; the library does.
-  return new PDFDocument(options as unknown as PDFKit.PDFDocumentOptions);
+  const doc = new PDFDocument(options as unknown as PDFKit.PDFDocumentOptions);
+  // It copies title and author into XML as they are; a dealer called "Smith & Sons" would make that unreadable.
+  const endMetadata = doc.endMetadata.bind(doc);
+  doc.endMetadata = () => {
+    doc.info = { ...doc.info, Title: escapeXml(info.Title), Author: escapeXml(info.Author) };
+    endMetadata();
+  };
+  return doc;
 }
 
 function planBlock(desk: Desk, block: SheetBlock, title: string): Plan {

@@ -1,7 +1,7 @@
 // One invented vehicle in the middle of its work and the same one ready for sale, with an invented shop: what sheets are tried on.
 // Amounts are odd on purpose, so that a test can look for them.
 import type { Shop } from '../../app/domain/fleet/shop.ts';
-import { type VehicleReckoning, reckonVehicle } from '../../app/domain/vehicle/reckon.ts';
+import { reckonVehicle, type VehicleReckoning } from '../../app/domain/vehicle/reckon.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 import {
   makeAttempt,
@@ -25,7 +25,7 @@ export const examplePrinting = { at: '2026-03-18T08:42:00.000Z', by: 'Mara Lindq
 
 /** Every amount of money in the example, in cents. None may reach a sheet. */
 export const exampleAmounts = [
-  913_700, 41_300, 18_900, 1_427_300, 137_100, 761_900, 95_300, 34_700, 7_300, 11_900, 2_300, 23_900, 26_700, 4_700,
+  913_700, 41_300, 18_900, 1_427_300, 137_100, 761_900, 95_300, 34_700, 7_300, 11_900, 2_990, 23_900, 26_700, 4_700,
   1_391_100,
 ] as const;
 
@@ -119,7 +119,7 @@ const bulbs = makePart('2026-03-05', {
   id: 'part-bulbs',
   what: 'Number plate bulb',
   quantity: 2,
-  priceCents: 2300,
+  priceCents: 2990,
   supplier: '',
   orderedOn: '2026-03-10',
   receivedOn: '2026-03-10',

@@ -68,7 +68,7 @@ function blankStrips(pen: Pen, blanks: readonly string[], width: number): Strip[
       height: blankHeight,
       paint: (left, top) => {
         for (const { x: offset, label } of placed)
-          pen.line(label, left + offset, top + blankHeight - style.lineHeight, style);
+          pen.line(`${label.trimEnd()} `, left + offset, top + blankHeight - style.lineHeight, style);
       },
     });
     line = [];

@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { buyerReminders } from '../../../app/domain/sheets/buyer-reminders.ts';
+import { marketSchema } from '../../../app/domain/vehicle/market.ts';
+
+const textsOf = (...words: Parameters<typeof buyerReminders>) => buyerReminders(...words).map((item) => item.text);
+const recent = { modelYear: 2019, transferYear: 2026 };
+
+describe('reminders for the seller', () => {
+  it.each(marketSchema.options)('always ask for the recall check with its day (%s)', (market) => {
+    const recall = buyerReminders(market, recent).find((item) => item.text.includes('recalls'));
+    expect(recall?.blanks).toEqual(['looked up on', 'open recalls']);
+  });
+
+  it('name the Buyers Guide and the odometer statement in the United States only', () => {
+    expect(textsOf('US', recent)).toContain('Buyers Guide on the vehicle');
+    expect(textsOf('US', recent)).toContain('Odometer disclosure statement with the transfer');
+    for (const market of marketSchema.options.filter((one) => one !== 'US'))
+      expect(textsOf(market, recent).join()).not.toMatch(/Buyers Guide|disclosure statement/);
+  });
+
+  it('say that an old vehicle is exempt from the statement, and from which year a newer one will be', () => {
+    expect(textsOf('US', { modelYear: 2009, transferYear: 2026 })).toContain(
+      'Odometer disclosure statement: exempt by age',
+    );
+    const [, odometer] = buyerReminders('US', recent);
+    expect(odometer?.detail).toContain('Model year 2019 is exempt from 2039 on.');
+  });
+
+  it('do not guess the exemption of a vehicle without a model year', () => {
+    const [, odometer] = buyerReminders('US', { modelYear: null, transferYear: 2026 });
+    expect(odometer?.text).toBe('Odometer disclosure statement');
+    expect(odometer?.detail).toContain('not recorded');
+  });
+
+  it('put roadworthiness first in the United Kingdom', () => {
+    expect(textsOf('GB', recent)[0]).toBe('Roadworthy before it is shown for sale');
+  });
+});
