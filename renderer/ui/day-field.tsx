@@ -1,9 +1,11 @@
-// A calendar day: the system's own date input, and beside it shorthands typed straight into it: t, -3, +5.
-import { type Ref, useEffect, useRef, useState } from 'react';
+// A calendar day: the system's own date input, and beside it shorthands typed straight into it: t, -3, +5. A day written in part is
+// never handed on; the input keeps it and says so. The element holds its own text, because a half-written day is no value.
+import { type KeyboardEvent, type Ref, useLayoutEffect, useRef, useState } from 'react';
 import type { Day } from '../../app/domain/shared/day.ts';
 import { commonText } from '../text/common.ts';
 import { readDayShorthand } from './day-shorthand.ts';
 import { Field, type FieldProps } from './field.tsx';
+import { focusBeside } from './focus-beside.ts';
 
 export type DayFieldProps = FieldProps & {
   readonly value: Day | null;
@@ -26,24 +28,58 @@ export function DayField({
 }: DayFieldProps) {
   const input = useRef<HTMLInputElement | null>(null);
   const committed = useRef(value);
+  /** After a shorthand the day is whole: Tab leaves the field instead of going through its parts. */
+  const leavesOnTab = useRef(false);
   /** What has been typed of a shorthand: '-', '-1', '-12'. Empty: the date input works by itself. */
   const [shorthand, setShorthand] = useState('');
   const [isHalfWritten, setIsHalfWritten] = useState(false);
   const meant = readDayShorthand(shorthand, today);
-  useEffect(() => {
-    // A date written in half has no value; only when something comes from outside is it over.
-    if (value !== null) setIsHalfWritten(false);
+
+  useLayoutEffect(() => {
+    const element = input.current;
+    if (element === null || element.value === (value ?? '')) return;
+    element.value = value ?? '';
+    setIsHalfWritten(false);
   }, [value]);
+
   const commit = (day: Day | null) => {
     if (committed.current === day) return;
     committed.current = day;
     onCommit?.(day);
   };
   const take = (day: Day) => {
+    if (input.current !== null) input.current.value = day;
     setShorthand('');
     setIsHalfWritten(false);
+    leavesOnTab.current = true;
     onChange(day);
   };
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    if (isReadOnly || event.ctrlKey || event.metaKey || event.altKey) return;
+    const { key } = event;
+    const isOurs = typeShorthand(key);
+    if (isOurs) {
+      event.preventDefault();
+      if (key === 'Escape') event.stopPropagation();
+    } else if (key === 'Enter') {
+      if (meant !== null) take(meant);
+      if (!event.currentTarget.validity.badInput) commit(meant ?? value);
+    } else if (key === 'Tab' && (meant !== null || leavesOnTab.current)) {
+      if (focusBeside(event.currentTarget, event.shiftKey)) event.preventDefault();
+    } else if (key !== 'Shift') leavesOnTab.current = false;
+  };
+  /** True when the key belongs to a shorthand and the date input must not see it. */
+  const typeShorthand = (key: string): boolean => {
+    if (key === 't' || key === 'T') take(today);
+    else if (key === '-' || key === '+') setShorthand(key);
+    else if (shorthand === '') return false;
+    else if (/^\d$/.test(key) && shorthand.length < 5) setShorthand(shorthand + key);
+    else if (key === 'Backspace') setShorthand(shorthand.slice(0, -1));
+    else if (key === 'Escape') setShorthand('');
+    else return false;
+    return true;
+  };
+
   return (
     <Field
       {...field}
@@ -60,7 +96,7 @@ export function DayField({
           }}
           type="date"
           className="field-input"
-          value={value ?? ''}
+          defaultValue={value ?? ''}
           readOnly={isReadOnly}
           min="1900-01-01"
           max="2199-12-31"
@@ -69,39 +105,22 @@ export function DayField({
             committed.current = value;
           }}
           onChange={(event) => {
-            const day = event.currentTarget.value;
-            onChange(day === '' ? null : day);
+            const { value: day, validity } = event.currentTarget;
+            if (!validity.badInput) onChange(day === '' ? null : day);
           }}
           onBlur={(event) => {
-            setIsHalfWritten(event.currentTarget.validity.badInput);
-            if (meant !== null) take(meant);
-            setShorthand('');
-            commit(meant ?? value);
-          }}
-          onKeyDown={(event) => {
-            if (isReadOnly || event.ctrlKey || event.metaKey || event.altKey) return;
-            const { key } = event;
-            if (key === 't' || key === 'T') {
-              event.preventDefault();
-              take(today);
-            } else if (key === '-' || key === '+') {
-              event.preventDefault();
-              setShorthand(key);
-            } else if (shorthand !== '' && /^\d$/.test(key) && shorthand.length < 5) {
-              event.preventDefault();
-              setShorthand(shorthand + key);
-            } else if (shorthand !== '' && key === 'Backspace') {
-              event.preventDefault();
-              setShorthand(shorthand.slice(0, -1));
-            } else if (shorthand !== '' && key === 'Escape') {
-              event.preventDefault();
-              event.stopPropagation();
-              setShorthand('');
-            } else if (key === 'Enter') {
-              if (meant !== null) take(meant);
-              commit(meant ?? value);
+            leavesOnTab.current = false;
+            if (meant !== null) {
+              take(meant);
+              commit(meant);
+              return;
             }
+            setShorthand('');
+            const { badInput } = event.currentTarget.validity;
+            setIsHalfWritten(badInput);
+            if (!badInput) commit(value);
           }}
+          onKeyDown={onKeyDown}
         />
       )}
     </Field>
