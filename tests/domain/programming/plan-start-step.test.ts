@@ -76,10 +76,12 @@ describe('the last eight of the VIN', () => {
     expect(withO.ok ? '' : withO.error.sentence).toContain('never contains the letters I, O or Q');
   });
 
-  it('hold for no other eight characters', () => {
-    const characters = [...'ABCDEFGHJKLMNPRSTUVWXYZ0123456789'];
-    const eight = fc.array(fc.constantFrom(...characters), { minLength: 8, maxLength: 8 }).map((list) => list.join(''));
-    fc.assert(fc.property(eight, (typed) => checkVinTail(vin, typed).ok === (typed === 'KP042788')));
+  it('hold with no single character changed', () => {
+    for (let at = 0; at < 8; at++)
+      for (const character of 'ABCDEFGHJKLMNPRSTUVWXYZ0123456789') {
+        const typed = `${'KP042788'.slice(0, at)}${character}${'KP042788'.slice(at + 1)}`;
+        expect(checkVinTail(vin, typed).ok, typed).toBe(typed === 'KP042788');
+      }
   });
 });
 
