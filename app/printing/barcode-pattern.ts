@@ -68,7 +68,8 @@ const encoders = { code39, code128, datamatrix } as const;
  * character (ISO/IEC 16388 leaves it optional).
  */
 export function barcodePattern(symbology: Symbology, value: string): BarcodePattern | null {
-  if (value === '') return null;
+  // Other characters would be coded as bytes that no reader shows again as they were.
+  if (!/^[\x20-\x7e]+$/.test(value)) return null;
   const { context, pattern } = shapeCollector(quietModules[symbology]);
   try {
     encoders[symbology]({ bcid: symbology, text: value, scale: 2, includetext: false }, context);

@@ -60,13 +60,22 @@ const writingSentences: Partial<Record<StorageProblem['code'], string>> = {
   'read-only': 'The sheet was not written: its folder can only be read. Choose another place',
 };
 
+async function makeFolder(folder: string): Promise<void> {
+  try {
+    await mkdir(folder, { recursive: true });
+  } catch (cause) {
+    const why = cause instanceof Error ? cause.message : String(cause);
+    throw new Error(`The sheet was not written: its folder is not there and cannot be made. ${why}`, { cause });
+  }
+}
+
 /**
  * Writes the sheet as a PDF file: all of it or nothing. Makes the folder if it is missing.
  * @throws with a sentence for the person when fonts are missing or the file cannot be written; an older file stays as it was.
  */
 export async function printSheet(sheet: Sheet, fontsFolder: string, path: string): Promise<{ readonly pages: number }> {
   const { bytes, pages } = await renderSheet(sheet, await fontsOf(fontsFolder));
-  await mkdir(dirname(path), { recursive: true });
+  await makeFolder(dirname(path));
   const written = await writeFileAtomically(path, bytes);
   if (!written.ok) {
     const { code, detail } = written.error;
