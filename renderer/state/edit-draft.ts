@@ -8,7 +8,16 @@ export type EditDraft<Value> = {
   readonly problems: readonly ChangeProblem[];
 };
 
-export const emptyDraft: EditDraft<never> = { edits: {}, problems: [] };
+/** A fact as a form holds it: days and numbers may be blank while it is being typed. */
+export type Typed<Fact> = {
+  [Field in keyof Fact]: Field extends `${string}On` | 'on'
+    ? Fact[Field] | null
+    : Fact[Field] extends number
+      ? Fact[Field] | null
+      : Fact[Field];
+};
+
+export const emptyDraft: EditDraft<object> = { edits: {}, problems: [] };
 
 /** The fact as the person sees it: what is kept, with what was typed over it. */
 export function draftValue<Value extends object>(base: Value, draft: EditDraft<Value>): Value {
@@ -51,20 +60,16 @@ export function sentencesForWhole(problems: readonly ChangeProblem[], value: obj
     .map((problem) => problem.sentence);
 }
 
-type Issue = { readonly code: string | undefined; readonly message: string } & Readonly<Record<string, unknown>>;
-
 /** The schema's own sentence where it has one; a plain one where the library would speak to programmers. */
-function sentenceOf(issue: Issue): string {
+function sentenceOf(issue: z.core.$ZodIssue): string {
   const isOwnSentence = !/^(Invalid|Too small|Too big|Unrecognized)/.test(issue.message);
   if (isOwnSentence) return issue.message;
-  if (issue.code === 'too_small' && issue.minimum !== undefined) return `At least ${String(issue.minimum)}.`;
-  if (issue.code === 'too_big' && issue.maximum !== undefined) return `At most ${String(issue.maximum)}.`;
+  if (issue.code === 'too_small') return `At least ${String(issue.minimum)}.`;
+  if (issue.code === 'too_big') return `At most ${String(issue.maximum)}.`;
   return 'Fill this in.';
 }
 
-/** What the schema of a fact has against a draft, at its fields; empty when nothing. */
-export function schemaProblems(schema: z.ZodType, value: unknown): readonly ChangeProblem[] {
-  const parsed = schema.safeParse(value);
-  if (parsed.success) return [];
-  return parsed.error.issues.map((issue) => ({ field: issue.path.join('.'), sentence: sentenceOf(issue) }));
+/** What the schema of a fact has against a draft, as sentences at its fields. */
+export function schemaProblems({ issues }: z.ZodError): readonly ChangeProblem[] {
+  return issues.map((issue) => ({ field: issue.path.join('.'), sentence: sentenceOf(issue) }));
 }

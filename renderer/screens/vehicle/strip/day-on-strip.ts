@@ -26,6 +26,12 @@ export function dayOnStrip(
   return day <= today ? { kind: 'today' } : { kind: 'future', inDays: daysBetween(today, day) };
 }
 
+/** The day itself, or the end of the axis beyond which it lies. */
+export function dayOnAxis(day: Day, { from, to }: { readonly from: Day; readonly to: Day }): Day {
+  if (day < from) return from;
+  return day > to ? to : day;
+}
+
 /** Where an arrow key takes the reading, kept on the axis. Page keys move a week; with `byStretch` to the next change of cause. */
 export function moveDay(
   day: Day,
@@ -44,19 +50,19 @@ export function moveDay(
     readonly byStretch: boolean;
   },
 ): Day | null {
-  const clamp = (moved: Day): Day => (moved < from ? from : moved > to ? to : moved);
+  const onAxis = (moved: Day): Day => dayOnAxis(moved, { from, to });
   const starts = [...stretches.map((stretch) => stretch.from), today].sort();
   switch (key) {
     case 'ArrowLeft':
     case 'ArrowDown':
-      return clamp(byStretch ? (starts.findLast((start) => start < day) ?? from) : addDays(day, -1));
+      return onAxis(byStretch ? (starts.findLast((start) => start < day) ?? from) : addDays(day, -1));
     case 'ArrowRight':
     case 'ArrowUp':
-      return clamp(byStretch ? (starts.find((start) => start > day) ?? to) : addDays(day, 1));
+      return onAxis(byStretch ? (starts.find((start) => start > day) ?? to) : addDays(day, 1));
     case 'PageUp':
-      return clamp(addDays(day, -7));
+      return onAxis(addDays(day, -7));
     case 'PageDown':
-      return clamp(addDays(day, 7));
+      return onAxis(addDays(day, 7));
     case 'Home':
       return from;
     case 'End':

@@ -1,0 +1,31 @@
+// Which vehicles the sheets screen offers: those that hold every word typed, not sold first. Pure.
+import type { LotRow } from '../../../app/contract/views.ts';
+
+function plain(text: string): string {
+  return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+}
+
+/** Vehicles in stock by stock number, then sold ones; all of them when nothing is typed. */
+export function findVehicles(rows: readonly LotRow[], typed: string): readonly LotRow[] {
+  const words = plain(typed)
+    .split(/\s+/)
+    .filter((word) => word !== '');
+  const found = rows.filter(({ identity }) => {
+    const { stockNumber, vin, modelYear, make, model, colour } = identity;
+    const text = plain([stockNumber, vin, modelYear ?? '', make, model, colour].join('\n'));
+    return words.every((word) => text.includes(word));
+  });
+  const isSold = (row: LotRow) => row.held.now.standing === 'sold';
+  return found.toSorted(
+    (a, b) =>
+      Number(isSold(a)) - Number(isSold(b)) ||
+      a.identity.stockNumber.localeCompare(b.identity.stockNumber, 'en', { numeric: true }),
+  );
+}
+
+/** The chosen with one more or one less. */
+export function toggled(chosen: ReadonlySet<string>, id: string): ReadonlySet<string> {
+  const after = new Set(chosen);
+  if (!after.delete(id)) after.add(id);
+  return after;
+}

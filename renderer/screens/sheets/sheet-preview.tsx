@@ -1,0 +1,63 @@
+// The sheet of one vehicle as it would be printed now, drawn for the screen.
+import { useEffect, useState } from 'react';
+import type { AppError } from '../../../app/contract/app-error.ts';
+import type { LotRow } from '../../../app/contract/views.ts';
+import type { Result } from '../../../app/domain/shared/result.ts';
+import type { Sheet, SheetKind } from '../../../app/domain/sheets/sheet.ts';
+import { ask } from '../../bridge.ts';
+import { errorSentence } from '../../text/errors.ts';
+import { showMoment } from '../../text/instant.ts';
+import { sheetsText } from '../../text/sheets.ts';
+import { EmptyState } from '../../ui/empty-state.tsx';
+import { Block } from './sheet-blocks.tsx';
+
+type Reading = { readonly of: string; readonly answer: Result<Sheet, AppError> };
+
+/** Asks again when another vehicle, another kind, or a changed vehicle is to be seen; the old one stays until the new one is there. */
+function useSheet(kind: SheetKind, row: LotRow): Reading | null {
+  const [reading, setReading] = useState<Reading | null>(null);
+  // The row is a new value whenever the vehicle changed.
+  useEffect(() => {
+    let isWanted = true;
+    void ask('sheet:preview', { kind, id: row.id }).then((answer) => {
+      if (isWanted) setReading({ of: row.id, answer });
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [kind, row]);
+  return reading;
+}
+
+export function SheetPreview({ kind, row }: { readonly kind: SheetKind; readonly row: LotRow }) {
+  const reading = useSheet(kind, row);
+  if (reading === null || reading.of !== row.id)
+    return (
+      <p className="quiet" role="status">
+        {sheetsText.reading}
+      </p>
+    );
+  if (!reading.answer.ok) return <EmptyState sentence={errorSentence(reading.answer.error)} />;
+  const sheet = reading.answer.value;
+  return (
+    <article
+      className={`sheet-paper is-${sheet.paper}`}
+      aria-label={`${sheet.title}, ${sheet.subject}`}
+      lang={sheet.language}
+    >
+      <header className="sheet-head">
+        <h2>{sheet.title}</h2>
+        <p>{sheet.dealer.name}</p>
+      </header>
+      {sheet.sampleNotice !== '' && <p className="sheet-sample">{sheet.sampleNotice}</p>}
+      {sheet.blocks.map((block, index) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: blocks of a finished sheet have no identity and never move.
+        <Block key={index} block={block} />
+      ))}
+      <footer className="sheet-foot">
+        <p>{sheet.footer}</p>
+        <p>{sheetsText.printedBy(sheet.printedBy, showMoment(sheet.printedAt))}</p>
+      </footer>
+    </article>
+  );
+}

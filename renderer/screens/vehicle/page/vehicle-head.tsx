@@ -1,0 +1,52 @@
+// The head line: which vehicle this is, back to the Lot, and its sheets.
+
+import { type SheetKind, sheetKindSchema } from '../../../../app/domain/sheets/sheet.ts';
+import { vehicleTitle } from '../../../../app/domain/vehicle/identity.ts';
+import { printSheets } from '../../../state/print-sheets.ts';
+import { goTo } from '../../../state/route-store.ts';
+import { vehicleText } from '../../../text/vehicle.ts';
+import { Button } from '../../../ui/button.tsx';
+import { showNumber } from '../../../ui/read-number.ts';
+import { groupVin } from '../../../ui/vin-field.tsx';
+import { mayPrint } from '../may-change.ts';
+import { useVehicle } from './vehicle-context.ts';
+
+export function VehicleHead() {
+  const { id, vehicle, view, role } = useVehicle();
+  const { identity } = vehicle;
+  const { odometer } = identity;
+  const asides = [
+    identity.colour,
+    odometer === null ? '' : `${showNumber(odometer.reading)} ${odometer.unit}`,
+    identity.location,
+    identity.keyTag === '' ? '' : `${identity.keyTag}`,
+  ].filter((word) => word !== '');
+  const print = (kind: SheetKind) => void printSheets(kind, [id]);
+  return (
+    <header className="vehicle-head">
+      <Button kind="quiet" tip={vehicleText.backToLotTip} shortcut="Esc" onPress={() => goTo({ screen: 'lot' })}>
+        ← {vehicleText.backToLot}
+      </Button>
+      <h1>
+        <span className="vehicle-stock code" title={vehicleText.stockNumber}>
+          {identity.stockNumber}
+        </span>{' '}
+        {vehicleTitle(identity)}
+      </h1>
+      <span className="vehicle-vin code" title={vehicleText.vin}>
+        {identity.vin === '' ? vehicleText.noVin : groupVin(identity.vin)}
+      </span>
+      <span className="vehicle-aside">{asides.join(' · ')}</span>
+      {view.isReadOnly && <span className="vehicle-read-only">{vehicleText.readOnly}</span>}
+      <span className="vehicle-sheets">
+        {sheetKindSchema.options
+          .filter((kind) => mayPrint(role, kind))
+          .map((kind) => (
+            <Button key={kind} onPress={() => print(kind)}>
+              {vehicleText.sheet[kind]}
+            </Button>
+          ))}
+      </span>
+    </header>
+  );
+}

@@ -1,0 +1,95 @@
+// Scans: which modules answered, which codes they held, before and after.
+import { type ScanDraft, scanDraftSchema, scanKindSchema } from '../../../../app/domain/diagnosis/scan.ts';
+import type { Editing } from '../../../state/use-edit-draft.ts';
+import { sayDay } from '../../../text/say-day.ts';
+import { scanText, sectionNames } from '../../../text/vehicle-entries.ts';
+import { DayField } from '../../../ui/day-field.tsx';
+import { SelectField } from '../../../ui/select-field.tsx';
+import { ParagraphField, TextField } from '../../../ui/text-field.tsx';
+import { likelyScanKind } from '../fresh-facts.ts';
+import { chooseFrom, usedWords } from '../ledger/choices.ts';
+import type { FactKind } from '../ledger/fact-kind.ts';
+import { Ledger } from '../ledger/ledger.tsx';
+import { useVehicle } from '../page/vehicle-context.ts';
+import { ModuleRows } from './module-rows.tsx';
+import { finishScan, type ScanValue, scanValue } from './scan-draft.ts';
+import { ScanReading } from './scan-reading.tsx';
+
+const scanFactKind: FactKind<ScanDraft, ScanValue> = {
+  list: 'scans',
+  schema: scanDraftSchema,
+  toChange: (item) => ({ kind: 'put', list: 'scans', item }),
+  toValue: scanValue,
+  finish: finishScan,
+};
+
+function ScanForm({ edit }: { readonly edit: Editing<ScanValue> }) {
+  const { vehicle, today } = useVehicle();
+  return (
+    <>
+      <div className="field-grid">
+        <SelectField
+          label={scanText.kind}
+          {...edit.at('kind')}
+          options={chooseFrom(scanKindSchema.options, scanText.kinds)}
+        />
+        <DayField label={scanText.takenOn} {...edit.at('takenOn')} today={today} isRequired />
+        <TextField
+          label={scanText.device}
+          {...edit.at('device')}
+          list={usedWords(vehicle.scans.map((scan) => scan.device))}
+        />
+      </div>
+      <ModuleRows edit={edit} />
+      <ParagraphField label={scanText.note} {...edit.at('note')} rows={1} />
+    </>
+  );
+}
+
+function codeSummary(scan: ScanDraft): string {
+  const codes = scan.modules.flatMap((module) => module.codes.map(({ code }) => code));
+  const unique = [...new Set(codes)];
+  if (unique.length === 0) return scan.modules.some((module) => module.answered) ? scanText.noCodes : '';
+  return `${unique.slice(0, 6).join(' ')}${unique.length > 6 ? ` + ${unique.length - 6}` : ''}`;
+}
+
+export function ScansSection() {
+  const { vehicle, today } = useVehicle();
+  const scans = vehicle.scans.toSorted((a, b) =>
+    a.takenOn < b.takenOn ? 1 : a.takenOn > b.takenOn ? -1 : a.entered.at < b.entered.at ? 1 : -1,
+  );
+  const nameOf = (scan: ScanDraft) => scanText.name(scanText.kinds[scan.kind], sayDay(scan.takenOn, today));
+  return (
+    <Ledger
+      section="scans"
+      title={sectionNames.scans}
+      kind={scanFactKind}
+      facts={scans}
+      nameOf={nameOf}
+      addLabel={scanText.add}
+      emptySentence={scanText.empty}
+      makeNew={(id) => ({
+        id,
+        takenOn: today,
+        kind: likelyScanKind(vehicle),
+        device: scans[0]?.device ?? '',
+        modules: [],
+        note: '',
+      })}
+      columns={[
+        { title: scanText.kind, cell: (scan) => scanText.kinds[scan.kind] },
+        { title: scanText.takenOn, cell: (scan) => sayDay(scan.takenOn, today), isTight: true },
+        { title: scanText.device, cell: (scan) => scan.device },
+        { title: scanText.modules, align: 'right', cell: (scan) => scan.modules.length },
+        {
+          title: scanText.silentModules,
+          cell: (scan) => scan.modules.flatMap((module) => (module.answered ? [] : [module.name])).join(', '),
+        },
+        { title: scanText.codes, cell: (scan) => <span className="code">{codeSummary(scan)}</span> },
+      ]}
+      form={(edit) => <ScanForm edit={edit} />}
+    >
+      <ScanReading />
+    </Ledger>
+  );
+}

@@ -1,0 +1,80 @@
+// The open vehicle: read, changed one change after the other, read again when something else changed it. Drafts are not here.
+import type { AppError } from '../../app/contract/app-error.ts';
+import type { VehicleView } from '../../app/contract/views.ts';
+import type { Result } from '../../app/domain/shared/result.ts';
+import type { VehicleChange } from '../../app/domain/vehicle/change.ts';
+import { ask, on } from '../bridge.ts';
+import { deskStore, takeDesk } from './desk-store.ts';
+import { arrived, asked, failed, type OpenVehicle } from './open-vehicle.ts';
+import { createStore } from './store.ts';
+
+export const vehicleStore = createStore<OpenVehicle>({ state: 'none' });
+
+/** The revision each vehicle of this session was last seen at: a queued change may outlive the screen it came from. */
+const revisions = new Map<string, number>();
+/** Changes under way. While there are some, an event about the vehicle is their own echo. */
+let changing = 0;
+let queue: Promise<unknown> = Promise.resolve();
+
+function take(view: VehicleView): void {
+  revisions.set(view.vehicle.id, view.revision);
+  vehicleStore.update((open) => arrived(open, view));
+}
+
+async function read(id: string): Promise<void> {
+  const answer = await ask('vehicle:open', { id });
+  if (answer.ok) take(answer.value);
+  else vehicleStore.update((open) => failed(open, id, answer.error));
+}
+
+export function openVehicle(id: string): Promise<void> {
+  vehicleStore.update((open) => asked(open, id));
+  return read(id);
+}
+
+async function change(id: string, wanted: VehicleChange): Promise<Result<VehicleView, AppError>> {
+  const answer = await ask('vehicle:change', { id, baseRevision: revisions.get(id) ?? 1, change: wanted });
+  if (answer.ok) {
+    const { view, desk } = answer.value;
+    take(view);
+    takeDesk(desk, view.savedAt);
+    return { ok: true, value: view };
+  }
+  // What is shown is no longer what is kept. The draft lies over whatever comes back, so nothing typed is lost.
+  if (answer.error.code === 'stale-revision') await read(id);
+  return answer;
+}
+
+/** Makes one change to the open vehicle, after those that are under way. The answer comes once it is safely written, or refused. */
+export function changeVehicle(id: string, wanted: VehicleChange): Promise<Result<VehicleView, AppError>> {
+  changing += 1;
+  const done = queue.then(() => change(id, wanted));
+  queue = done.finally(() => {
+    changing -= 1;
+  });
+  return done;
+}
+
+/** Reads the open vehicle again when an undo, another person at the desk or a new day changed what it shows. */
+export function followVehicle(): () => void {
+  const readAgain = () => {
+    const open = vehicleStore.read();
+    if (open.state !== 'none') void read(open.id);
+  };
+  let person = deskStore.read()?.person.id;
+  const stops = [
+    on('lot:row-changed', ({ id }) => {
+      const open = vehicleStore.read();
+      if (open.state !== 'none' && open.id === id && changing === 0) readAgain();
+    }),
+    on('lot:all-changed', readAgain),
+    deskStore.subscribe(() => {
+      const now = deskStore.read()?.person.id;
+      if (now !== person) readAgain();
+      person = now;
+    }),
+  ];
+  return () => {
+    for (const stop of stops) stop();
+  };
+}

@@ -1,0 +1,39 @@
+// Words of the sheets screen.
+import { plural } from '../../app/domain/shared/text.ts';
+import type { SheetKind, SheetStep } from '../../app/domain/sheets/sheet.ts';
+
+export const sheetsText = {
+  title: 'Sheets',
+  search: 'Search vehicles',
+  searchTip: 'Stock number, VIN, make or model',
+  kind: 'Sheet',
+  kinds: { 'job-sheet': 'Job sheet', 'readiness-sheet': 'Readiness sheet' } satisfies Record<SheetKind, string>,
+  kindsFor: {
+    'job-sheet': 'For the technician: what to do, in which order, with which cautions.',
+    'readiness-sheet': 'For sales: is it ready, what was found and done, what a buyer must be told. No cost, no code.',
+  } satisfies Record<SheetKind, string>,
+  vehicles: 'Vehicles. Arrow keys move, Space chooses.',
+  chosen: (count: number) => (count === 0 ? 'None chosen' : plural(count, 'chosen', 'chosen')),
+  chooseShown: 'Choose all shown',
+  chooseNone: 'Choose none',
+  none: 'No vehicle is found by this.',
+  noVehicles: 'No vehicle is in the lot yet.',
+  pickOne: 'Pick a vehicle on the left to see its sheet. Choose several to write them at once.',
+  reading: 'Making the preview …',
+  save: 'Save as PDF',
+  saveMany: (count: number) => `Save ${count} as PDF`,
+  writing: 'The sheets are being written.',
+  whyNothing: 'Pick a vehicle first.',
+  written: (fileName: string) => `Written: ${fileName}.`,
+  writtenMany: (count: number) => `${count} sheets were written.`,
+  writtenTitle: 'Written just now',
+  pages: (count: number) => plural(count, 'page', 'pages'),
+  open: 'Open',
+  openFile: (fileName: string) => `Open ${fileName}`,
+  showFolder: 'Show folder',
+  stepStates: { open: 'to do', done: 'done', 'left-out': 'left out' } satisfies Record<SheetStep['state'], string>,
+  initials: 'initials',
+  concerns: (what: string) => `Here: ${what}.`,
+  printedBy: (by: string, when: string) => `Printed by ${by}, ${when}`,
+  barcode: (label: string) => `Bar code${label === '' ? '' : ` of the ${label}`}:`,
+} as const;
