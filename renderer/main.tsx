@@ -9,6 +9,7 @@ import { applyTheme } from './frame/apply-theme.ts';
 import { Frame } from './frame/frame.tsx';
 import { followDesk, readDesk } from './state/desk-store.ts';
 import { followLot, readLot } from './state/lot-store.ts';
+import { followShop } from './state/shop-store.ts';
 
 // Without this the library tries whether it may make functions from text, which the page's security policy refuses and reports.
 z.config({ jitless: true });
@@ -16,6 +17,7 @@ z.config({ jitless: true });
 applyTheme('system');
 followDesk();
 followLot();
+followShop();
 void readDesk();
 void readLot();
 

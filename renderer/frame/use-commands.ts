@@ -6,9 +6,23 @@ import { askDesk, deskStore, redo, undo } from '../state/desk-store.ts';
 import { askForSearch } from '../state/lot-store.ts';
 import { notify } from '../state/notice-store.ts';
 import { goTo, routeStore } from '../state/route-store.ts';
+import { forgetShop } from '../state/shop-store.ts';
 import { lotText } from '../text/lot.ts';
 
 type Command = EventPayload<'menu:chosen'>['command'];
+
+/** The person may also choose none, or the one that is open: only the program knows, and says so by the way. */
+async function chooseFleet(): Promise<void> {
+  let isAnother = false;
+  const stop = on('lot:all-changed', () => {
+    isAnother = true;
+  });
+  const isDone = await askDesk('fleet:choose', {});
+  stop();
+  if (!isDone || !isAnother) return;
+  forgetShop();
+  goTo({ screen: 'lot' });
+}
 
 function run(command: Command): void {
   switch (command) {
@@ -27,7 +41,7 @@ function run(command: Command): void {
       else notify('problem', lotText.onlyManagersTakeIn);
       return;
     case 'choose-fleet':
-      void askDesk('fleet:choose', {});
+      void chooseFleet();
       return;
     case 'lot':
     case 'sheets':

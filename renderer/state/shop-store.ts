@@ -3,7 +3,7 @@
 import type { ShopPart } from '../../app/contract/channels.ts';
 import type { ShopView } from '../../app/contract/views.ts';
 import type { ChangeProblem } from '../../app/domain/vehicle/change-problem.ts';
-import { ask } from '../bridge.ts';
+import { ask, on } from '../bridge.ts';
 import { errorSentence } from '../text/errors.ts';
 import { takeDesk } from './desk-store.ts';
 import { schemaProblems } from './edit-draft.ts';
@@ -118,4 +118,17 @@ export async function saveShopPart(part: ShopPartName): Promise<boolean> {
   }));
   takeDesk(answer.value.desk, new Date().toISOString());
   return true;
+}
+
+/** Another fleet is open: what was typed over the settings of the earlier one does not belong to this one. */
+export function forgetShop(): void {
+  shopStore.update((state) => ({ ...state, view: null, drafts: noDrafts, problems: {}, discards: state.discards + 1 }));
+}
+
+/** Reads the settings again, once they have been read, when the program says that everything may be different. */
+export function followShop(): () => void {
+  return on('lot:all-changed', () => {
+    const { view, saving } = shopStore.read();
+    if (view !== null && saving === null) void readShop();
+  });
 }

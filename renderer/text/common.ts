@@ -4,13 +4,13 @@ import type { Actor } from '../../app/domain/readiness/gate.ts';
 import type { Day } from '../../app/domain/shared/day.ts';
 
 export const commonText = {
-  productName: 'Lotwright',
   required: 'Has to be filled in.',
   notANumber: (minimum: string, maximum: string, decimals: number) =>
     `This is not a number the program can take. Write ${decimals === 0 ? 'a whole number' : `a number with up to ${decimals} decimals`} from ${minimum} to ${maximum}, or leave it empty.`,
   notAnAmount: 'This cannot be read as an amount. Write it like 1,250.50, or leave it empty.',
   dayTip: 'Also: t for today, -3 for three days ago, +5 for in five days',
   dayHalfWritten: 'The day is written in part only. Finish it, or clear it with Delete.',
+  dayOutOfRange: 'Write the year with four digits, from 1900 to 2199.',
   dayShorthand: (typed: string, meant: Day | null) =>
     meant === null
       ? `${typed.replace('-', '\u2212')} … type the number of days from today`

@@ -45,7 +45,6 @@ export const frameText = {
   takeOverDo: 'Nobody works there: open for writing',
   tookOver: 'The fleet is open for writing at this desk.',
   restored: (fileName: string) => `The last good copy of ${fileName} is back.`,
-  chooseFleet: 'Open another fleet',
   onlyManagers: 'Only a manager may do this.',
   version: (version: string) => `Version ${version}`,
   reading: 'Opening the fleet …',

@@ -1,12 +1,10 @@
 // Words of the Lot.
-import type { Actor } from '../../app/domain/readiness/gate.ts';
 import { plural } from '../../app/domain/shared/text.ts';
 
 export const lotText = {
   title: 'Lot',
   search: 'Search the lot',
   searchHint: 'Stock number, VIN, make, model, colour, place, key tag',
-  clearSearch: 'Clear',
   spanLabel: 'Days shown',
   spans: { 'six-weeks': '6 weeks', 'three-months': '3 months', 'six-months': '6 months' },
   takeIn: 'Take in a vehicle',
@@ -17,8 +15,6 @@ export const lotText = {
   legendEvenTip: 'From this day on the expected margin is negative if nothing but holding is added.',
   legendForecast: 'expected',
   legendForecastTip: 'Hollow: until the day on which what is waited for is expected.',
-  legendToday: 'today',
-  legendTodayTip: 'The line through all strips is today.',
   caption: (sorted: string) => `Vehicles of the lot, one row each. ${sorted}`,
   columns: {
     stock: 'Stock no.',
@@ -48,12 +44,6 @@ export const lotText = {
   overdue: (days: number) => `${plural(days, 'day', 'days')} late`,
   expectedOn: (day: string) => `expected on ${day}`,
   key: (tag: string) => `key ${tag}`,
-  who: {
-    manager: 'manager',
-    technician: 'technician',
-    sales: 'sales',
-    outside: 'outside',
-  } satisfies Record<Actor, string>,
   open: (stockNumber: string, title: string) => `${stockNumber}, ${title}`,
   totals: (count: number) => plural(count, 'vehicle', 'vehicles'),
   tiedUp: 'tied up',

@@ -13,7 +13,6 @@ export const setupText = {
     'Only a manager sees and changes all of these settings. Choose a manager at the top to change them. This is what holds for everybody:',
   readOnly: (reason: string) => `Nothing can be changed here now: ${reason}`,
   notSaved: 'not saved yet',
-  saved: 'saved',
   saving: 'saving …',
   save: 'Save',
   saveLabel: (section: string) => `Save ${section}`,
@@ -95,7 +94,6 @@ export const setupText = {
   touchOf: (touch: string, title: string) => `Later work on ${touch} makes ${title} stale`,
   moveUp: (title: string) => `Move ${title} up`,
   moveDown: (title: string) => `Move ${title} down`,
-  moveKeys: 'Alt+↑ and Alt+↓ move a check',
   moved: (title: string, place: number, count: number) => `${title} is now number ${place} of ${count}.`,
   addCheck: 'Add a check',
   checklistHint:

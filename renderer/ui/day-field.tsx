@@ -32,14 +32,15 @@ export function DayField({
   const leavesOnTab = useRef(false);
   /** What has been typed of a shorthand: '-', '-1', '-12'. Empty: the date input works by itself. */
   const [shorthand, setShorthand] = useState('');
-  const [isHalfWritten, setIsHalfWritten] = useState(false);
+  /** Why what is written is no day that can be handed on; empty when it is one. */
+  const [trouble, setTrouble] = useState('');
   const meant = readDayShorthand(shorthand, today);
 
   useLayoutEffect(() => {
     const element = input.current;
     if (element === null || element.value === (value ?? '')) return;
     element.value = value ?? '';
-    setIsHalfWritten(false);
+    setTrouble('');
   }, [value]);
 
   const commit = (day: Day | null) => {
@@ -50,7 +51,7 @@ export function DayField({
   const take = (day: Day) => {
     if (input.current !== null) input.current.value = day;
     setShorthand('');
-    setIsHalfWritten(false);
+    setTrouble('');
     leavesOnTab.current = true;
     onChange(day);
   };
@@ -63,7 +64,7 @@ export function DayField({
       if (key === 'Escape') event.stopPropagation();
     } else if (key === 'Enter') {
       if (meant !== null) take(meant);
-      if (!event.currentTarget.validity.badInput) commit(meant ?? value);
+      if (event.currentTarget.validity.valid) commit(meant ?? value);
     } else if (key === 'Tab' && (meant !== null || leavesOnTab.current)) {
       if (focusBeside(event.currentTarget, event.shiftKey)) event.preventDefault();
     } else if (key !== 'Shift') leavesOnTab.current = false;
@@ -83,7 +84,7 @@ export function DayField({
   return (
     <Field
       {...field}
-      problem={isHalfWritten ? commonText.dayHalfWritten : problem}
+      problem={trouble === '' ? problem : trouble}
       hint={shorthand === '' ? hint : commonText.dayShorthand(shorthand, meant)}
     >
       {(wiring) => (
@@ -106,7 +107,8 @@ export function DayField({
           }}
           onChange={(event) => {
             const { value: day, validity } = event.currentTarget;
-            if (!validity.badInput) onChange(day === '' ? null : day);
+            // While the year is being typed, '0020' is still on its way to '2026'.
+            if (validity.valid) onChange(day === '' ? null : day);
           }}
           onBlur={(event) => {
             leavesOnTab.current = false;
@@ -116,9 +118,9 @@ export function DayField({
               return;
             }
             setShorthand('');
-            const { badInput } = event.currentTarget.validity;
-            setIsHalfWritten(badInput);
-            if (!badInput) commit(value);
+            const { valid, badInput } = event.currentTarget.validity;
+            setTrouble(valid ? '' : badInput ? commonText.dayHalfWritten : commonText.dayOutOfRange);
+            if (valid) commit(value);
           }}
           onKeyDown={onKeyDown}
         />

@@ -4,11 +4,12 @@ import { closeNotice, type Notice, noticeStore } from '../state/notice-store.ts'
 import { useStore } from '../state/store.ts';
 import { commonText } from '../text/common.ts';
 import { Button } from './button.tsx';
+import { LiveRegion } from './live-region.tsx';
 
 function NoticeLine({ notice }: { readonly notice: Notice }) {
   const { action } = notice;
   return (
-    <div className={`notice is-${notice.kind}`} role={notice.kind === 'problem' ? 'alert' : 'status'}>
+    <div className={`notice is-${notice.kind}`} role={notice.kind === 'problem' ? 'alert' : undefined}>
       <p>{notice.sentence}</p>
       {action !== null && (
         <Button
@@ -30,8 +31,11 @@ function NoticeLine({ notice }: { readonly notice: Notice }) {
 
 export function NoticeArea() {
   const notices = useStore(noticeStore);
+  const lastDone = notices.findLast((notice) => notice.kind === 'done');
   return (
     <section className="notices" aria-label={commonText.notices}>
+      {/* A region that is there before the words come is the only one that is read reliably. */}
+      <LiveRegion text={lastDone?.sentence ?? ''} />
       {notices.map((notice) => (
         <NoticeLine key={notice.id} notice={notice} />
       ))}

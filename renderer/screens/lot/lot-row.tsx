@@ -7,7 +7,7 @@ import { standingNames } from '../../../app/domain/time/cause.ts';
 import { vehicleTitle } from '../../../app/domain/vehicle/identity.ts';
 import { vinTail } from '../../../app/domain/vehicle/vin.ts';
 import { goTo } from '../../state/route-store.ts';
-import { commonText } from '../../text/common.ts';
+import { actorNames, commonText } from '../../text/common.ts';
 import { lotText } from '../../text/lot.ts';
 import { stripLabel } from '../../text/strip.ts';
 import { CauseSwatch } from '../../ui/cause-swatch.tsx';
@@ -135,10 +135,10 @@ export const LotRow = memo(function LotRow(props: RowProps) {
           <Amount cents={money?.marginExpectedCents ?? null} />
         </>
       )}
-      <td className="lot-move" title={nextMove === null ? undefined : `${lotText.who[nextMove.who]}: ${nextMove.what}`}>
+      <td className="lot-move" title={nextMove === null ? undefined : `${actorNames[nextMove.who]}: ${nextMove.what}`}>
         {nextMove !== null && (
           <>
-            <span className="lot-who">{lotText.who[nextMove.who]}</span> {nextMove.what}
+            <span className="lot-who">{actorNames[nextMove.who]}</span> {nextMove.what}
           </>
         )}
       </td>

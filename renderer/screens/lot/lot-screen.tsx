@@ -114,7 +114,7 @@ export function LotScreen() {
       <LotTools
         input={input}
         onGoToFirst={goToFirst}
-        mayTakeIn={desk.person.role === 'manager'}
+        whyNoTakeIn={desk.person.role === 'manager' ? desk.readOnlyReason : lotText.onlyManagersTakeIn}
         seesMoney={seesMoney}
       />
       <LotLegend counts={found.counts} />

@@ -91,12 +91,13 @@ function Marks({ seesMoney }: { readonly seesMoney: boolean }) {
 export function LotTools({
   input,
   onGoToFirst,
-  mayTakeIn,
+  whyNoTakeIn,
   seesMoney,
 }: {
   readonly input: RefObject<HTMLInputElement | null>;
   readonly onGoToFirst: () => void;
-  readonly mayTakeIn: boolean;
+  /** Null: a vehicle can be taken in now. */
+  readonly whyNoTakeIn: string | null;
   readonly seesMoney: boolean;
 }) {
   return (
@@ -109,8 +110,8 @@ export function LotTools({
         <Button
           kind="main"
           shortcut="N"
-          isDisabled={!mayTakeIn}
-          whyDisabled={lotText.onlyManagersTakeIn}
+          isDisabled={whyNoTakeIn !== null}
+          whyDisabled={whyNoTakeIn ?? undefined}
           onPress={() => goTo({ screen: 'take-in' })}
         >
           {lotText.takeIn}
