@@ -1,8 +1,22 @@
 // The screen of the route. The only place that knows them all.
 import { LotScreen } from '../screens/lot/lot-screen.tsx';
 import { SetupScreen } from '../screens/setup/setup-screen.tsx';
+import { SheetsScreen } from '../screens/sheets/sheets-screen.tsx';
+import { TakeInScreen } from '../screens/take-in/take-in-screen.tsx';
+import { VehicleScreen } from '../screens/vehicle/vehicle-screen.tsx';
 import type { Route } from '../state/route-store.ts';
 
 export function Screen({ route }: { readonly route: Route }) {
-  return route.screen === 'setup' ? <SetupScreen /> : <LotScreen />;
+  switch (route.screen) {
+    case 'lot':
+      return <LotScreen />;
+    case 'vehicle':
+      return <VehicleScreen key={route.id} id={route.id} {...(route.place ? { place: route.place } : {})} />;
+    case 'take-in':
+      return <TakeInScreen />;
+    case 'sheets':
+      return <SheetsScreen {...(route.vehicleId ? { vehicleId: route.vehicleId } : {})} />;
+    case 'setup':
+      return <SetupScreen />;
+  }
 }
