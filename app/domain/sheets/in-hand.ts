@@ -79,7 +79,7 @@ export function inHandItems(vehicle: Vehicle): readonly SheetStep[] {
   const sublets = vehicle.sublets.filter((sublet) => sublet.backOn === null);
   const openFaults = vehicle.faults.filter((fault) => fault.doneOn === null && fault.decision?.kind !== 'leave');
   if (!isProgramming && parts.length + codes.length + sublets.length + openFaults.length === 0) return [];
-  const supply = openStep('Stabilised supply, set to the volts the maker names', { blanks: ['volts set'] });
+  const supply = openStep('Stabilised supply, set as the maker says', { blanks: ['volts set'] });
   return [
     ...parts.map(partItem),
     ...codes.map(codeItem),

@@ -88,7 +88,9 @@ export function sentence(text: string): string {
 
 /** Parts of a remark joined by a middle dot, empty ones left out. */
 export function joined(parts: readonly string[]): string {
-  return parts.filter((part) => part.trim() !== '').join(' · ');
+  const filled = parts.map((part) => part.trim()).filter((part) => part !== '');
+  // A full stop before a dot looks like a slip.
+  return filled.map((part, index) => (index < filled.length - 1 ? part.replace(/\.$/, '') : part)).join(' · ');
 }
 
 const emptyStep: SheetStep = { text: '', detail: '', state: 'open', marks: [], blanks: [] };
