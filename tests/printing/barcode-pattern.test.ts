@@ -1,3 +1,4 @@
+// Barcode patterns decoded again or measured against the widths that the symbologies prescribe.
 import { describe, expect, it } from 'vitest';
 import { type BarcodePattern, barcodePattern } from '../../app/printing/barcode-pattern.ts';
 

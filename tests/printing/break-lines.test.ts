@@ -1,3 +1,4 @@
+// Where lines break, and that no text loses a character or runs past its width.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { breakLines } from '../../app/printing/break-lines.ts';

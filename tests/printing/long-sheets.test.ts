@@ -1,3 +1,4 @@
+// Sheets of awkward size and content printed and read back: many rows, long words, letters of several scripts.
 import { describe, expect, it } from 'vitest';
 import { jobSheet } from '../../app/domain/sheets/job-sheet.ts';
 import type { Sheet, SheetBlock } from '../../app/domain/sheets/sheet.ts';

@@ -1,3 +1,4 @@
+// Both sheets on both papers, printed and read back by independent programs: soundness, places, words, tags, typefaces.
 import { describe, expect, it } from 'vitest';
 import { jobSheet } from '../../app/domain/sheets/job-sheet.ts';
 import { readinessSheet } from '../../app/domain/sheets/readiness-sheet.ts';

@@ -1,3 +1,4 @@
+// Sheets as files: their names, whole or not at all, and sentences for what goes wrong.
 import { chmodSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

@@ -1,3 +1,4 @@
+// The command without a window, run as a program of its own on fleets in real folders.
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';

@@ -1,3 +1,4 @@
+// Every rule by which a caution comes onto a sheet, and leaves it again.
 import { describe, expect, it } from 'vitest';
 import { applicableCautions, cautionOrder, isBodyModule } from '../../../app/domain/sheets/applicable-cautions.ts';
 import type { Vehicle } from '../../../app/domain/vehicle/vehicle.ts';

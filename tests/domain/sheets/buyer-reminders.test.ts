@@ -1,3 +1,4 @@
+// Which reminders a seller gets in which market. The age rule itself is held to its source in tests/reference.
 import { describe, expect, it } from 'vitest';
 import { buyerReminders } from '../../../app/domain/sheets/buyer-reminders.ts';
 import { marketSchema } from '../../../app/domain/vehicle/market.ts';

@@ -1,3 +1,4 @@
+// What stands on the technician's job sheet, in which order, and what must never stand on it.
 import { describe, expect, it } from 'vitest';
 import { jobSheet } from '../../../app/domain/sheets/job-sheet.ts';
 import { type Sheet, type SheetBlock, sheetSchema } from '../../../app/domain/sheets/sheet.ts';

@@ -1,3 +1,4 @@
+// The verdict for sales with its reasons, what a buyer is told, and what must never stand on the sheet.
 import { describe, expect, it } from 'vitest';
 import { readinessSheet } from '../../../app/domain/sheets/readiness-sheet.ts';
 import { type Sheet, type SheetBlock, sheetSchema } from '../../../app/domain/sheets/sheet.ts';

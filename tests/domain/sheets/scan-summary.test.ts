@@ -1,3 +1,4 @@
+// What became of codes and silent modules between two scans, without calling gone what nobody read again.
 import { describe, expect, it } from 'vitest';
 import type { ScanModule } from '../../../app/domain/diagnosis/scan.ts';
 import { scanOutcome, scansBeforeAndAfter } from '../../../app/domain/sheets/scan-summary.ts';
