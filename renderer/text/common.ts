@@ -17,11 +17,6 @@ export const commonText = {
       : `${typed.replace('-', '\u2212')} days: ${meant}`,
   close: 'Close',
   cancel: 'Cancel',
-  save: 'Save',
-  add: 'Add',
-  remove: 'Remove',
-  edit: 'Edit',
-  undo: 'Undo',
   notices: 'Messages',
   /** A blank is never drawn as nothing. */
   none: '–',
