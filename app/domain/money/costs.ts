@@ -3,6 +3,7 @@ import { isOpenRepair } from '../diagnosis/fault.ts';
 import type { Person, Rates } from '../fleet/shop.ts';
 import { type Cents, roundToCents, sumCents } from '../shared/cents.ts';
 import { addDays, type Day, laterDay } from '../shared/day.ts';
+import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { daysPaidFor, holdingCost } from './holding-cost.ts';
 
@@ -133,7 +134,7 @@ function codeLines({ codeRequests }: Vehicle): CostLine[] {
   return codeRequests.flatMap((request): CostLine[] => {
     if (request.feeCents === 0 || request.outcome === 'refused') return [];
     const state: CostState = request.answeredOn !== null ? 'spent' : request.askedOn !== null ? 'committed' : 'to-come';
-    return [{ group: 'codes', state, what: `${request.module || request.kind} code`, cents: request.feeCents }];
+    return [{ group: 'codes', state, what: codeName(request), cents: request.feeCents }];
   });
 }
 

@@ -3,6 +3,7 @@ import { isOpenRepair } from '../diagnosis/fault.ts';
 import { type JobProgress, jobProgress } from '../programming/job-progress.ts';
 import { type Day, laterDay } from '../shared/day.ts';
 import { plural } from '../shared/text.ts';
+import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { Actor, Gate, GateItem } from './gate.ts';
 import { refusalSettledOn } from './refused-code.ts';
@@ -82,11 +83,21 @@ function decidedGate({ faults }: Vehicle): Gate {
   );
 }
 
-function partItem(part: Vehicle['parts'][number]): GateItem | null {
+/** A module that is here is fitted where its job says so, not before: the job's next step is the move. */
+function stepBeforeFitting(vehicle: Vehicle, partId: string): string | null {
+  const job = vehicle.jobs.find((candidate) => candidate.partId === partId);
+  if (!job) return null;
+  return jobProgress(vehicle, job).steps.find((step) => step.state === 'next')?.step.title ?? null;
+}
+
+function partItem(vehicle: Vehicle, part: Vehicle['parts'][number]): GateItem | null {
   const place = { list: 'parts', id: part.id } as const;
   if (part.fittedOn !== null || part.returnedOn !== null) return null;
-  if (part.receivedOn !== null)
-    return { text: `Fit or send back: ${part.what}`, who: 'technician', since: part.receivedOn, place };
+  if (part.receivedOn !== null) {
+    const next = stepBeforeFitting(vehicle, part.id);
+    const text = next === null ? `Fit or send back: ${part.what}` : `Here, not fitted: ${part.what}; next: ${next}`;
+    return { text, who: 'technician', since: part.receivedOn, place };
+  }
   if (part.orderedOn === null) return { text: `Order: ${part.what}`, who: 'manager', since: part.neededOn, place };
   const due = part.expectedOn ? `, expected on ${part.expectedOn}` : ', no day promised';
   return {
@@ -97,8 +108,9 @@ function partItem(part: Vehicle['parts'][number]): GateItem | null {
   };
 }
 
-function partsGate({ parts }: Vehicle): Gate {
-  const items = parts.map(partItem).filter((item) => item !== null);
+function partsGate(vehicle: Vehicle): Gate {
+  const { parts } = vehicle;
+  const items = parts.map((part) => partItem(vehicle, part)).filter((item) => item !== null);
   return gate(
     'parts',
     'Parts in and fitted',
@@ -112,18 +124,17 @@ function codesGate(vehicle: Vehicle): Gate {
   const { codeRequests } = vehicle;
   const items = codeRequests.flatMap((request): GateItem[] => {
     const place = { list: 'codeRequests', id: request.id } as const;
-    const name = request.module || request.kind;
+    const name = codeName(request);
     if (request.outcome === 'given') return [];
     if (request.outcome === 'refused') {
       if (refusalSettledOn(vehicle, request) !== null) return [];
-      return [{ text: `Code refused, find another way: ${name}`, who: 'manager', since: request.answeredOn, place }];
+      return [{ text: `Refused, find another way: ${name}`, who: 'manager', since: request.answeredOn, place }];
     }
-    if (request.askedOn === null)
-      return [{ text: `Ask for the code: ${name}`, who: 'manager', since: request.notedOn, place }];
+    if (request.askedOn === null) return [{ text: `Ask for: ${name}`, who: 'manager', since: request.notedOn, place }];
     const due = request.expectedOn ? `, expected on ${request.expectedOn}` : '';
     return [
       {
-        text: `Code asked: ${name}${request.askedOf ? ` of ${request.askedOf}` : ''}${due}`,
+        text: `Asked${request.askedOf ? ` ${request.askedOf}` : ''} for: ${name}${due}`,
         who: 'outside',
         since: request.askedOn,
         place,
@@ -206,7 +217,7 @@ function owedFor(vehicle: Vehicle, faultId: string): string | null {
   const request = vehicle.codeRequests.find(
     (candidate) => candidate.faultId === faultId && candidate.answeredOn === null,
   );
-  if (request) return `the ${request.module || request.kind} code has not been given`;
+  if (request) return `${codeName(request)} has not been given`;
   const job = vehicle.jobs.find(
     (candidate) => candidate.faultId === faultId && !jobProgress(vehicle, candidate).isClosed,
   );

@@ -4,6 +4,7 @@ import { jobProgress } from '../programming/job-progress.ts';
 import { refusalSettledOn } from '../readiness/refused-code.ts';
 import { inspectedOn } from '../readiness/work-gates.ts';
 import { type Day, laterDay } from '../shared/day.ts';
+import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { WaitCause } from './cause.ts';
 import type { StageSpan } from './stages.ts';
@@ -38,7 +39,7 @@ function partWaits({ parts }: Vehicle): Wait[] {
 function codeWaits({ codeRequests }: Vehicle): Wait[] {
   return codeRequests.flatMap((request): Wait[] => {
     if (request.askedOn === null) return [];
-    const name = `${request.module || request.kind} code`;
+    const name = codeName(request);
     const what = request.askedOf ? `${name} from ${request.askedOf}` : name;
     return [{ cause: 'code', from: request.askedOn, until: request.answeredOn, expectedOn: request.expectedOn, what }];
   });
@@ -76,7 +77,7 @@ function decisionWaits(vehicle: Vehicle): Wait[] {
   );
   const refused = vehicle.codeRequests.flatMap((request): Wait[] => {
     if (request.outcome !== 'refused' || request.answeredOn === null) return [];
-    const what = `another way: ${request.module || request.kind} code was refused`;
+    const what = `another way: ${codeName(request)} was refused`;
     const until = refusalSettledOn(vehicle, request);
     return [{ cause: 'decide', from: request.answeredOn, until, expectedOn: null, what }];
   });

@@ -5,6 +5,7 @@ import { type Actor, type GateItem, isHolding } from '../readiness/gate.ts';
 import { judgeReadiness, type Readiness } from '../readiness/gates.ts';
 import { nextItem } from '../readiness/next-item.ts';
 import type { Day } from '../shared/day.ts';
+import { codeName } from '../sheets/sheet-words.ts';
 import { chargeHeldDays, type HeldDays } from '../time/held-days.ts';
 import type { Vehicle } from './vehicle.ts';
 
@@ -35,7 +36,7 @@ function overduePromise(vehicle: Vehicle, { place }: GateItem, today: Day): stri
     }
     case 'codeRequests': {
       const request = vehicle.codeRequests.find((candidate) => candidate.id === place.id);
-      return request ? said(`${request.module || request.kind} code`, request.askedOf, request.expectedOn) : null;
+      return request ? said(codeName(request), request.askedOf, request.expectedOn) : null;
     }
     case 'sublets': {
       const sublet = vehicle.sublets.find((candidate) => candidate.id === place.id);

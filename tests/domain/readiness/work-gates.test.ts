@@ -106,6 +106,18 @@ describe('parts', () => {
     ]);
   });
 
+  it('that are modules are fitted when their job says so', () => {
+    const part = makePart(first, { orderedOn: first, receivedOn: second });
+    const copy = makeStep({ title: 'copy the saved data', needsPart: true });
+    const job = makeJob(first, { partId: part.id, steps: [copy, makeStep({ title: 'fit it' })] });
+    const vehicle = makeVehicle(first, { parts: [part], jobs: [job] });
+    expect(asks(vehicle, 'parts')).toEqual([
+      ['technician', 'Here, not fitted: body module; next: copy the saved data', second],
+    ]);
+    const attempts = job.steps.map((step) => makeAttempt(third, job, step.id));
+    expect(asks({ ...vehicle, attempts }, 'parts')).toEqual([['technician', 'Fit or send back: body module', second]]);
+  });
+
   it('are met when every one is fitted or gone back, not needed without any', () => {
     const fitted = makePart(first, { orderedOn: first, receivedOn: first, fittedOn: second });
     const back = makePart(first, { orderedOn: first, receivedOn: first, returnedOn: third });
@@ -120,12 +132,12 @@ describe('codes', () => {
 
   it('are the manager’s to ask for and somebody outside’s to give', () => {
     const vehicle = makeVehicle(first, { codeRequests: [makeCodeRequest(first)] });
-    expect(asks(vehicle, 'codes')).toEqual([['manager', 'Ask for the code: immobiliser', first]]);
+    expect(asks(vehicle, 'codes')).toEqual([['manager', 'Ask for: immobiliser code', first]]);
     const asked = makeVehicle(first, {
       codeRequests: [makeCodeRequest(first, { askedOn: second, expectedOn: third })],
     });
     expect(asks(asked, 'codes')).toEqual([
-      ['outside', 'Code asked: immobiliser of Code desk, expected on 2026-02-04', second],
+      ['outside', 'Asked Code desk for: immobiliser code, expected on 2026-02-04', second],
     ]);
   });
 
@@ -140,14 +152,14 @@ describe('codes', () => {
 
   it('that were refused are the manager’s, to find another way', () => {
     const vehicle = makeVehicle(first, { codeRequests: [refused] });
-    expect(asks(vehicle, 'codes')).toEqual([['manager', 'Code refused, find another way: immobiliser', second]]);
+    expect(asks(vehicle, 'codes')).toEqual([['manager', 'Refused, find another way: immobiliser code', second]]);
   });
 
   it('that were refused no longer hold once asked for elsewhere; another module’s code does not help', () => {
     const again = makeCodeRequest(third, { askedOn: third, askedOf: 'Key people' });
     const other = { ...again, module: 'engine' };
     expect(asks(makeVehicle(first, { codeRequests: [refused, again] }), 'codes')).toEqual([
-      ['outside', 'Code asked: immobiliser of Key people', third],
+      ['outside', 'Asked Key people for: immobiliser code', third],
     ]);
     expect(asks(makeVehicle(first, { codeRequests: [refused, other] }), 'codes')).toHaveLength(2);
   });
@@ -272,10 +284,7 @@ describe('repaired', () => {
     const owing: readonly (readonly [Partial<Vehicle>, string])[] = [
       [{ parts: [makePart(first, { faultId, orderedOn: first })] }, 'body module is not here'],
       [{ sublets: [makeSublet(first, { faultId, sentOn: first })] }, 'windscreen is not back'],
-      [
-        { codeRequests: [makeCodeRequest(first, { faultId, askedOn: first })] },
-        'the immobiliser code has not been given',
-      ],
+      [{ codeRequests: [makeCodeRequest(first, { faultId, askedOn: first })] }, 'immobiliser code has not been given'],
       [{ jobs: [makeJob(first, { faultId, steps: [makeStep()] })] }, 'Body is not programmed'],
     ];
     for (const [facts, why] of owing)
