@@ -1,0 +1,20 @@
+// Facts with nothing said yet, to which a story adds what it tells.
+
+export const blankPart = {
+  partNumber: '',
+  supplier: '',
+  quantity: 1,
+  priceCents: null,
+  coreChargeCents: 0,
+  orderedOn: null,
+  expectedOn: null,
+  receivedOn: null,
+  fittedOn: null,
+  returnedOn: null,
+  coreReturnedOn: null,
+  note: '',
+};
+
+export const blankCodeRequest = { answeredOn: null, outcome: null, keptWhere: '', note: '' };
+
+export const blankSublet = { backOn: null, invoicedCents: null };

@@ -1,0 +1,140 @@
+// Troubles of sold vehicles that hang on a code or on a safety system: keys, radio, gateway, airbag lamp.
+import { codeDesks, people, suppliers } from './sample-shop.ts';
+import { airbagSteps, gatewaySteps, keySteps, radioSteps } from './sample-steps.ts';
+import { type Trouble, tryUntilItWorks } from './sold-trouble.ts';
+import { turnaround } from './turnaround.ts';
+import { workingDaysAfter } from './working-days.ts';
+
+export const lostKeys: Trouble = {
+  shows: ['Body: P0513 present', 'Engine: P0633 present'],
+  plan: (random, later, scannedOn) => {
+    const asked = workingDaysAfter(scannedOn, random.whole(1, 3));
+    const first = turnaround(random, codeDesks.keys, asked);
+    const isRefused = random.chance(0.3);
+    const again = workingDaysAfter(first.comesOn, random.whole(1, 6));
+    const second = turnaround(random, codeDesks.maker, again);
+    let [fault, request, job] = ['', '', ''];
+    later.at(scannedOn, (story) => {
+      fault = story.find('key not accepted', 'immobiliser-keys', { module: 'Body', codes: ['P0513', 'P0633'] });
+    });
+    later.at(asked, (story) => {
+      story.decide(fault, 'repair', 90);
+      request = story.ask('immobiliser', 'Body', codeDesks.keys, first.promisedFor, { fee: 65, fault });
+      job = story.openJob('Body', 'kept', keySteps, { fault, code: request });
+      story.attempt(job, 1, 'worked', 'on-vehicle');
+    });
+    later.at(first.comesOn, (story) => story.answer(request, isRefused ? 'refused' : 'given'));
+    if (isRefused) {
+      later.at(again, (story) => {
+        request = story.ask('immobiliser', 'Body', codeDesks.maker, second.promisedFor, { fee: 95, fault });
+        story.relink(job, { codeRequestId: request });
+      });
+      later.at(second.comesOn, (story) => story.answer(request, 'given'));
+    }
+    const start = workingDaysAfter(isRefused ? second.comesOn : first.comesOn, random.whole(0, 3));
+    const taught = tryUntilItWorks(random, later, start, {
+      job: () => job,
+      step: 2,
+      isUsed: false,
+      routes: ['on-vehicle'],
+    });
+    later.at(taught, (story) => {
+      story.attempt(job, 3, 'worked', 'on-vehicle');
+      story.book(45 + random.whole(0, 60), 'keys taught', 'immobiliser-keys', fault);
+      story.finish(fault);
+    });
+    return taught;
+  },
+};
+
+/** A job with a code and nothing to fit: the radio that lost its power, the gateway that wants a login. */
+function behindCode(
+  about: {
+    readonly what: string;
+    readonly kind: 'radio' | 'gateway';
+    readonly module: string;
+    readonly desk: string;
+    readonly fee: number;
+  },
+  shows: readonly string[],
+): Trouble {
+  return {
+    shows,
+    plan: (random, later, scannedOn) => {
+      const { what, kind, module, desk, fee } = about;
+      const asked = workingDaysAfter(scannedOn, random.whole(1, 3));
+      const comes = turnaround(random, desk, asked);
+      const done = workingDaysAfter(comes.comesOn, random.whole(0, 2));
+      let [fault, request, job] = ['', '', ''];
+      later.at(scannedOn, (story) => {
+        fault = story.find(what, 'electrical', { module });
+      });
+      later.at(asked, (story) => {
+        story.decide(fault, 'repair', 40);
+        request = story.ask(kind, module, desk, comes.promisedFor, { fee, fault });
+        job = story.openJob(module, 'kept', kind === 'radio' ? radioSteps : gatewaySteps, { fault, code: request });
+        if (kind === 'radio') story.attempt(job, 1, 'worked', 'by-hand');
+      });
+      later.at(comes.comesOn, (story) => story.answer(request, 'given'));
+      later.at(done, (story) => {
+        if (kind === 'gateway') story.attempt(job, 1, 'worked', 'on-vehicle');
+        story.attempt(job, 2, 'worked', kind === 'radio' ? 'by-hand' : 'on-vehicle');
+        story.book(
+          20 + random.whole(0, 25),
+          `${module.toLowerCase()} unlocked`,
+          'electrical',
+          fault,
+          people.secondTechnician,
+        );
+        story.finish(fault, people.secondTechnician);
+      });
+      return done;
+    },
+  };
+}
+
+export const lockedRadio = behindCode(
+  { what: 'radio asks for its code', kind: 'radio', module: 'Radio', desk: codeDesks.audio, fee: 25 },
+  ['Radio: U0184 history'],
+);
+export const lockedGateway = behindCode(
+  {
+    what: 'codes cannot be cleared behind the gateway',
+    kind: 'gateway',
+    module: 'Gateway',
+    desk: codeDesks.gateway,
+    fee: 50,
+  },
+  ['Brakes: C0035 present'],
+);
+
+export const airbagLamp: Trouble = {
+  shows: ['Airbag: B0100 present'],
+  plan: (random, later, scannedOn) => {
+    const decided = workingDaysAfter(scannedOn, random.whole(0, 3));
+    const comes = turnaround(random, suppliers.newParts, decided);
+    const done = workingDaysAfter(comes.comesOn, random.whole(0, 4));
+    let [fault, part, job] = ['', '', ''];
+    later.at(scannedOn, (story) => {
+      fault = story.find('airbag lamp: front crash sensor', 'airbag', {
+        module: 'Airbag',
+        codes: ['B0100'],
+        tellBuyer: true,
+      });
+    });
+    later.at(decided, (story) => {
+      story.decide(fault, 'replace', 100);
+      part = story.need('front crash sensor', 130 + random.whole(0, 40), fault);
+      story.order(part, suppliers.newParts, comes.promisedFor);
+      job = story.openJob('Airbag', 'new', airbagSteps, { fault, part });
+    });
+    later.at(comes.comesOn, (story) => story.receive(part));
+    later.at(done, (story) => {
+      for (const step of [1, 2, 3]) story.attempt(job, step, 'worked', step === 1 ? 'by-hand' : 'on-vehicle');
+      story.fit(part);
+      story.book(80 + random.whole(0, 40), 'crash sensor, lamp out', 'airbag', fault);
+      story.finish(fault);
+    });
+    return done;
+  },
+};

@@ -1,0 +1,246 @@
+// Tells one invented vehicle day by day, in sentences of the trade. What may be told is decided in ruled-record.ts.
+import type { CodeKind } from '../../domain/codes/code-request.ts';
+import type { DecisionKind } from '../../domain/diagnosis/fault.ts';
+import type { ScanKind } from '../../domain/diagnosis/scan.ts';
+import type {
+  AttemptOutcome,
+  ModuleOrigin,
+  ProgrammingRoute,
+  ProgrammingStep,
+} from '../../domain/programming/programming-job.ts';
+import type { Day } from '../../domain/shared/day.ts';
+import type { WorkArea } from '../../domain/work/work-area.ts';
+import { blankCodeRequest, blankPart, blankSublet } from './blank-facts.ts';
+import { RuledRecord } from './ruled-record.ts';
+import { people } from './sample-shop.ts';
+import { scanModules } from './scan-modules.ts';
+
+type Person = (typeof people)[keyof typeof people];
+
+const dollars = (amount: number) => Math.round(amount * 100);
+
+export class Story extends RuledRecord {
+  arrive(location: string, keyTag: string): void {
+    this.set('arrival', { arrivedOn: this.day }, people.sales);
+    this.set('identity', { location, keyTag }, people.sales);
+  }
+
+  scan(kind: ScanKind, found: readonly string[], note = '', by: Person = people.technician): void {
+    const item = { takenOn: this.day, kind, device: 'shop reader', modules: scanModules(found), note };
+    this.put('scans', item, by);
+  }
+
+  find(
+    what: string,
+    area: WorkArea,
+    more: { module?: string; codes?: readonly string[]; note?: string; tellBuyer?: boolean } = {},
+  ): string {
+    const { module = '', codes = [], note = '', tellBuyer = false } = more;
+    const item = { foundOn: this.day, what, area, module, codes, note, decision: null, doneOn: null, tellBuyer };
+    return this.put('faults', item, people.technician);
+  }
+
+  decide(fault: string, kind: DecisionKind, estimateMinutes: number | null, reason = ''): void {
+    const decision = { kind, decidedOn: this.day, reason, estimateMinutes };
+    this.amend('faults', fault, { decision }, people.manager);
+  }
+
+  finish(fault: string, by: Person = people.technician): void {
+    this.amend('faults', fault, { doneOn: this.day }, by);
+  }
+
+  /** Noted as needed; nobody has ordered it. */
+  need(
+    what: string,
+    price: number | null,
+    fault: string | null,
+    more: { core?: number; number?: string } = {},
+  ): string {
+    const item = {
+      ...blankPart,
+      neededOn: this.day,
+      what,
+      partNumber: more.number ?? '',
+      faultId: fault,
+      priceCents: price === null ? null : dollars(price),
+      coreChargeCents: dollars(more.core ?? 0),
+    };
+    return this.put('parts', item, people.technician);
+  }
+
+  order(part: string, supplier: string, expectedOn: Day | null): void {
+    this.amend('parts', part, { supplier, orderedOn: this.day, expectedOn }, people.manager);
+  }
+
+  receive(part: string): void {
+    this.amend('parts', part, { receivedOn: this.day }, people.secondTechnician);
+  }
+
+  fit(part: string, by: Person = people.technician): void {
+    this.amend('parts', part, { fittedOn: this.day }, by);
+  }
+
+  sendBack(part: string, note: string): void {
+    this.amend('parts', part, { returnedOn: this.day, note }, people.manager);
+  }
+
+  returnCore(part: string): void {
+    this.amend('parts', part, { coreReturnedOn: this.day }, people.manager);
+  }
+
+  ask(
+    kind: CodeKind,
+    module: string,
+    of: string,
+    expectedOn: Day | null,
+    more: { fee?: number; fault?: string; reason?: string; serial?: string } = {},
+  ): string {
+    const item = {
+      ...blankCodeRequest,
+      notedOn: this.day,
+      kind,
+      module,
+      deviceSerial: more.serial ?? '',
+      reason: more.reason ?? '',
+      faultId: more.fault ?? null,
+      proof: { document: 'purchase invoice with VIN', checkedOn: this.day, checkedBy: people.manager },
+      askedOn: this.day,
+      askedOf: of,
+      expectedOn,
+      feeCents: dollars(more.fee ?? 0),
+    };
+    return this.put('codeRequests', item, people.manager);
+  }
+
+  answer(request: string, outcome: 'given' | 'refused', note = ''): void {
+    const keptWhere = outcome === 'given' ? 'sealed envelope, office safe' : '';
+    this.amend('codeRequests', request, { answeredOn: this.day, outcome, keptWhere, note }, people.manager);
+  }
+
+  openJob(
+    module: string,
+    origin: ModuleOrigin,
+    steps: readonly Omit<ProgrammingStep, 'id'>[],
+    links: { fault?: string; part?: string; code?: string } = {},
+  ): string {
+    const named = steps.map((step, index) => ({ id: `step-${index + 1}`, ...step }));
+    const item = {
+      openedOn: this.day,
+      module,
+      origin,
+      faultId: links.fault ?? null,
+      partId: links.part ?? null,
+      codeRequestId: links.code ?? null,
+      steps: named,
+      note: '',
+    };
+    return this.put('jobs', item, people.technician);
+  }
+
+  relink(job: string, links: { partId?: string; codeRequestId?: string; origin?: ModuleOrigin }): void {
+    this.amend('jobs', job, links, people.technician);
+  }
+
+  /** Says why the step in this place, from 1, is not needed on this vehicle. */
+  leaveOut(job: string, step: number, leftOutReason: string): void {
+    const place = this.told().data.jobs.find((one) => one.id === job)?.steps ?? [];
+    const steps = place.map((one) => (one.id === `step-${step}` ? { ...one, leftOutReason } : one));
+    this.amend('jobs', job, { steps }, people.technician);
+  }
+
+  /** One attempt at the step in this place, from 1. */
+  attempt(
+    job: string,
+    step: number,
+    outcome: AttemptOutcome,
+    route: ProgrammingRoute,
+    more: { message?: string; volts?: readonly [number, number, number]; by?: Person } = {},
+  ): void {
+    const [voltsBefore, voltsLowest, voltsAfter] = more.volts ?? [null, null, null];
+    const by = more.by ?? people.technician;
+    const item = {
+      jobId: job,
+      stepId: `step-${step}`,
+      on: this.day,
+      person: by,
+      route,
+      outcome,
+      voltsBefore,
+      voltsLowest,
+      voltsAfter,
+      message: more.message ?? '',
+    };
+    this.put('attempts', item, by);
+  }
+
+  book(
+    minutes: number,
+    what: string,
+    area: WorkArea,
+    fault: string | null = null,
+    by: Person = people.technician,
+  ): void {
+    this.put('labour', { workedOn: this.day, person: by, minutes, what, area, faultId: fault }, by);
+  }
+
+  send(
+    what: string,
+    supplier: string,
+    area: WorkArea,
+    expectedOn: Day | null,
+    more: { fault?: string; quoted?: number; note?: string } = {},
+  ): string {
+    const item = {
+      ...blankSublet,
+      notedOn: this.day,
+      what,
+      supplier,
+      area,
+      faultId: more.fault ?? null,
+      sentOn: this.day,
+      expectedOn,
+      quotedCents: more.quoted === undefined ? null : dollars(more.quoted),
+      note: more.note ?? '',
+    };
+    return this.put('sublets', item, people.manager);
+  }
+
+  bring(sublet: string, invoiced: number): void {
+    this.amend('sublets', sublet, { backOn: this.day, invoicedCents: dollars(invoiced) }, people.manager);
+  }
+
+  pay(what: string, amount: number): void {
+    this.put('otherCosts', { spentOn: this.day, what, amountCents: dollars(amount) }, people.manager);
+  }
+
+  sign(check: string, by: Person, result: 'passed' | 'failed' | 'not-needed' = 'passed', note = ''): void {
+    this.put('signOffs', { checkId: check, signedOn: this.day, signedBy: by, result, note }, by);
+  }
+
+  remark(text: string, by: Person = people.manager): void {
+    this.put('notes', { on: this.day, text }, by);
+  }
+
+  paper(): void {
+    this.set('purchase', { paperReceivedOn: this.day }, people.manager);
+  }
+
+  expectPaper(paperExpectedOn: Day): void {
+    this.set('purchase', { paperExpectedOn }, people.manager);
+  }
+
+  /** Asks another price from now on. */
+  price(amount: number): void {
+    this.set('targets', { askingCents: dollars(amount) }, people.manager);
+  }
+
+  move(location: string): void {
+    this.set('identity', { location }, people.sales);
+  }
+
+  sell(price: number, buyer: string): void {
+    const value = { soldOn: this.day, priceCents: dollars(price), buyer };
+    this.change({ kind: 'set', section: 'sale', value }, people.manager);
+    this.set('identity', { location: 'gone', keyTag: '' }, people.sales);
+  }
+}
