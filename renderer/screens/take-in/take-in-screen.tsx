@@ -64,12 +64,13 @@ function TakeInForm() {
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key !== 'Enter' || event.defaultPrevented || event.nativeEvent.isComposing) return;
-    if (event.target instanceof HTMLButtonElement) return;
-    event.preventDefault();
     if (event.ctrlKey || event.metaKey) {
+      event.preventDefault();
       void save();
       return;
     }
+    if (event.target instanceof HTMLButtonElement) return;
+    event.preventDefault();
     // Fields and the button that takes it in, in their order; the small offers under the VIN are passed over.
     const stops = [...(form.current?.querySelectorAll<HTMLElement>('input, select, .take-in-foot button') ?? [])];
     const here = stops.indexOf(event.target as HTMLElement);
