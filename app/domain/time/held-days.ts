@@ -88,7 +88,7 @@ function chargeDay(day: Day, facts: Facts): Charge {
   if (span?.stage === 'ready') return { cause: 'ready', what: '', wait: null };
   const wait = longestWait(facts, day);
   if (wait !== null) return { cause: wait.cause, what: wait.what, wait };
-  return { cause: 'idle', what: span?.nextText ?? '', wait: null };
+  return { cause: 'idle', what: span?.nextText() ?? '', wait: null };
 }
 
 /**

@@ -1,8 +1,10 @@
 // At which stage a vehicle stood on each day of the past: judged from the record as it stood then, so that later work never rewrites
 // days that have gone by. What a day is charged to is decided in held-days.ts.
 import type { Check } from '../fleet/shop.ts';
+import { isHolding } from '../readiness/gate.ts';
 import { judgeReadiness, type Readiness } from '../readiness/gates.ts';
 import { nextItem } from '../readiness/next-item.ts';
+import { workGates } from '../readiness/work-gates.ts';
 import type { Day } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { changeDays, recordAsOf } from './record-as-of.ts';
@@ -13,8 +15,8 @@ export type Stage = 'working' | 'verify' | 'present' | 'paper' | 'ready';
 export type StageSpan = {
   readonly from: Day;
   readonly stage: Stage;
-  /** The next thing to do in it; empty when ready. */
-  readonly nextText: string;
+  /** The next thing to do in it; empty when ready. Worked out when asked for: most days have something else to say. */
+  readonly nextText: () => string;
 };
 
 function stageOf(readiness: Readiness): Stage {
@@ -24,14 +26,23 @@ function stageOf(readiness: Readiness): Stage {
   return readiness.presentedOn === null ? 'present' : 'paper';
 }
 
+function spanFrom(from: Day, vehicle: Vehicle, checklist: readonly Check[]): StageSpan {
+  const then = recordAsOf(vehicle, from);
+  const work = workGates(then);
+  // On most days the work is open; then its proof need not be judged.
+  const readiness = work.some(isHolding) ? { gates: work, workFinishedOn: null } : judgeReadiness(then, checklist);
+  return {
+    from,
+    stage: 'isReady' in readiness ? stageOf(readiness) : 'working',
+    nextText: () => nextItem(readiness)?.text ?? '',
+  };
+}
+
 /** The stages from the day of purchase to `lastDay`, in order and without a gap. */
 export function stageSpans(vehicle: Vehicle, checklist: readonly Check[], lastDay: Day): readonly StageSpan[] {
   const { boughtOn } = vehicle.purchase;
   const days = [boughtOn, ...changeDays(vehicle).filter((day) => day > boughtOn && day <= lastDay)];
-  return days.map((from) => {
-    const readiness = judgeReadiness(recordAsOf(vehicle, from), checklist);
-    return { from, stage: stageOf(readiness), nextText: nextItem(readiness)?.text ?? '' };
-  });
+  return days.map((from) => spanFrom(from, vehicle, checklist));
 }
 
 /** The span that holds on this day; null before the purchase. */

@@ -102,18 +102,16 @@ function arrivalWaits(vehicle: Vehicle): Wait[] {
 
 /** Each run of days on which the work was done and not proven, or proven and not presented, as it stood then. */
 function stageWaits(spans: readonly StageSpan[]): Wait[] {
-  const waits: Wait[] = [];
-  for (const { from, stage, nextText } of spans) {
-    const cause = stage === 'verify' || stage === 'present' ? stage : null;
-    const last = waits[waits.length - 1];
-    const open = last !== undefined && last.until === null ? last : null;
-    if (open !== null) waits.pop();
-    if (open !== null && open.cause !== cause) waits.push({ ...open, until: from });
-    // What was still missing last is what held it longest.
-    const since = open !== null && open.cause === cause ? open.from : from;
-    if (cause !== null) waits.push({ cause, from: since, until: null, expectedOn: null, what: nextText });
-  }
-  return waits;
+  return spans.flatMap(({ stage, from, nextText }, index): Wait[] => {
+    if (stage !== 'verify' && stage !== 'present') return [];
+    const next = spans[index + 1];
+    // Only the last span of the run speaks for it: what was still missing then is what held it longest.
+    if (next?.stage === stage) return [];
+    let first = index;
+    while (spans[first - 1]?.stage === stage) first -= 1;
+    const since = spans[first]?.from ?? from;
+    return [{ cause: stage, from: since, until: next?.from ?? null, expectedOn: null, what: nextText() }];
+  });
 }
 
 /** Every wait in the record that lasted at least a day or is still open. */
