@@ -207,7 +207,7 @@ const identity = {
   stockNumber: 'F-1042',
   vin: '0LW4BRHC6KA010427',
   modelYear: 2019,
-  make: 'Brindle',
+  make: 'Merrowick',
   model: 'Hearth 2.0 Estate',
   body: 'estate, five doors',
   colour: 'river blue',

@@ -12,7 +12,7 @@ const fonts = await loadFonts(new URL('../../app/printing/fonts', import.meta.ur
 const frame = jobSheet(exampleVehicle, reckonExample(exampleVehicle), exampleShop, examplePrinting);
 const withBlocks = (...blocks: SheetBlock[]): Sheet => ({ ...frame, blocks });
 const plain = (text: string) => ({ text, emphasis: 'none' }) as const;
-const heading: SheetBlock = { kind: 'masthead', number: 'F-1', name: 'Brindle Hearth', tags: [] };
+const heading: SheetBlock = { kind: 'masthead', number: 'F-1', name: 'Merrowick Hearth', tags: [] };
 
 function tableOf(rows: readonly (readonly string[])[], titles: readonly string[]): SheetBlock {
   return {

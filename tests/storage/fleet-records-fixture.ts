@@ -13,7 +13,7 @@ export function aVehicle(id: string, keyTag = 'K1'): Vehicle {
         vin: '100AB54C450110341',
         vinReason: '',
         modelYear: 2019,
-        make: 'Brindle',
+        make: 'Merrowick',
         model: 'Hearth',
         body: 'Estate',
         colour: 'Grey',

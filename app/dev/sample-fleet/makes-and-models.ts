@@ -1,5 +1,5 @@
-// The invented makes and models of the sample fleet. None of them is a make or model that was ever sold: the names were compared with
-// NHTSA's public vPIC lists (12,119 makes, 25,836 models).
+// The invented makes and models of the sample fleet. All but Merrowick, which came later, were compared with NHTSA's public vPIC lists
+// (12,119 makes, 25,836 models) and are in neither.
 import type { DriveKind } from '../../domain/vehicle/identity.ts';
 
 /**

@@ -24,13 +24,18 @@ export type JobProgress = {
   readonly missing: readonly string[];
 };
 
+/** Received and not sent back. */
+function isHere(part: Vehicle['parts'][number]): boolean {
+  return part.receivedOn !== null && part.returnedOn === null;
+}
+
 function missingForJob(vehicle: Vehicle, job: ProgrammingJob): { missing: string[]; inHandOn: Day } {
   const missing: string[] = [];
   let inHandOn = job.openedOn;
   const part = vehicle.parts.find((candidate) => candidate.id === job.partId);
   if (part) {
-    if (part.receivedOn === null) missing.push(`${part.what} is not here`);
-    else inHandOn = laterDay(inHandOn, part.receivedOn);
+    if (!isHere(part)) missing.push(`${part.what} is not here`);
+    else inHandOn = laterDay(inHandOn, part.receivedOn ?? inHandOn);
   }
   const request = vehicle.codeRequests.find((candidate) => candidate.id === job.codeRequestId);
   if (request) {
@@ -43,7 +48,7 @@ function missingForJob(vehicle: Vehicle, job: ProgrammingJob): { missing: string
 
 function blockedBy(vehicle: Vehicle, job: ProgrammingJob, step: ProgrammingStep): string {
   const part = vehicle.parts.find((candidate) => candidate.id === job.partId);
-  if (step.needsPart && part && part.receivedOn === null) return `${part.what} is not here`;
+  if (step.needsPart && part && !isHere(part)) return `${part.what} is not here`;
   const request = vehicle.codeRequests.find((candidate) => candidate.id === job.codeRequestId);
   if (step.needsCode && request && request.outcome !== 'given')
     return request.outcome === 'refused' ? 'the code was refused' : 'the code has not been given';

@@ -30,7 +30,7 @@ export const identitySchema = z.strictObject({
 });
 export type Identity = z.infer<typeof identitySchema>;
 
-/** '2019 Brindle Hearth', or what is known of it; never empty. */
+/** '2019 Merrowick Mallow', or what is known of it; never empty. */
 export function vehicleTitle(identity: Pick<Identity, 'modelYear' | 'make' | 'model'>): string {
   const words = [identity.modelYear?.toString() ?? '', identity.make, identity.model].filter((word) => word !== '');
   return words.join(' ') || 'Vehicle without a name yet';

@@ -37,7 +37,7 @@ export function makeRow(facts: RowFacts = {}): LotRow {
       stockNumber: `S${made}`,
       vin: '',
       modelYear: 2019,
-      make: 'Brindle',
+      make: 'Merrowick',
       model: 'Hearth',
       colour: '',
       location: '',
