@@ -79,7 +79,7 @@ describe.each(cases)('the %s', async (_, sheet) => {
   it('carries head, foot, sample notice and page number on every page', () => {
     for (const [index, text] of pageTexts(bytes).entries()) {
       expect(text).toContain('Fernhollow Motor Yard');
-      expect(text).toContain('F-1042 · 2019 Brindle Hearth 2.0 Estate');
+      expect(text).toContain('F-1042 · 2019 Merrowick Hearth 2.0 Estate');
       expect(text).toContain('Invented sample: this dealer, these people and this vehicle do not exist.');
       expect(text).toContain(`Page ${index + 1} of ${pages}`);
       expect(text).toContain(`Printed ${showInstant(examplePrinting.at)} by Mara Lindqvist · record state 23`);

@@ -48,7 +48,7 @@ describe('the job sheet', () => {
       {
         kind: 'masthead',
         number: 'F-1042',
-        name: '2019 Brindle Hearth 2.0 Estate',
+        name: '2019 Merrowick Hearth 2.0 Estate',
         tags: [
           { label: 'Key tag', value: '17' },
           { label: 'Where', value: 'Bay 3' },

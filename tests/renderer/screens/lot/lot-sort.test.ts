@@ -35,8 +35,8 @@ describe('sorting the lot', () => {
   ])('sorts by %s, descending %s', (column, isDescending, expected) => {
     const rows = [
       makeRow({ stockNumber: 'L30', make: 'Marram', heldDays: 90, spentCents: 900 }),
-      makeRow({ stockNumber: 'L2', make: 'Osprey', heldDays: 50, spentCents: 100 }),
-      makeRow({ stockNumber: 'L10', make: 'Merrowick', heldDays: 10, spentCents: 500 }),
+      makeRow({ stockNumber: 'L2', make: 'Sandrell', heldDays: 50, spentCents: 100 }),
+      makeRow({ stockNumber: 'L10', make: 'Aldergate', heldDays: 10, spentCents: 500 }),
     ];
     expect(numbers(sortRows(rows, { column, isDescending }, today))).toEqual(expected);
   });
