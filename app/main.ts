@@ -4,6 +4,7 @@ import { randomUUID } from 'node:crypto';
 import { hostname, userInfo } from 'node:os';
 import { app, session } from 'electron';
 import { openDeskSession } from './services/desk-session.ts';
+import { awaitDriverSwitch, driverAttached } from './shell/await-driver.ts';
 import { localToday, presentInstant } from './shell/clock.ts';
 import {
   askAboutStartTrouble,
@@ -36,13 +37,14 @@ import { loadDeskStoreClass, openDeskSettings } from './storage/desk-settings.ts
 
 const isDevelopment = !app.isPackaged;
 const hasDeveloperTools = isDevelopment && app.commandLine.hasSwitch('developer');
+const mayStart = isDevelopment && app.commandLine.hasSwitch(awaitDriverSwitch) ? driverAttached() : Promise.resolve();
 const dataFolder = app.getPath('userData');
 const paths = programPaths({ built: import.meta.dirname, data: dataFolder, resources: process.resourcesPath });
 const log = openLog({ file: paths.logFile, clock: presentInstant, echo: isDevelopment });
 
 async function startProgram(): Promise<void> {
   const StoreClass = await loadDeskStoreClass();
-  await app.whenReady();
+  await Promise.all([app.whenReady(), mayStart]);
   applySessionPolicy(session.defaultSession, log, hasDeveloperTools);
   serveScheme(session.defaultSession.protocol, await listPageFiles(paths.pageFolder, hasDeveloperTools));
 

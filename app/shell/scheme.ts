@@ -21,4 +21,6 @@ export function declareScheme(): void {
 
 export function serveScheme(served: Protocol, files: PageFiles): void {
   served.handle(pageScheme, (request) => answerPageRequest(request.method, request.url, files));
+  // Files are read by the main process alone. Chromium's own way to them goes past the session's refusals.
+  served.handle('file', () => new Response(null, { status: 403 }));
 }

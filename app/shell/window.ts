@@ -1,5 +1,5 @@
 // The one window: opened where it was, in the colour of the theme, shown when there is something to see. Draws nothing itself.
-import { BrowserWindow, nativeTheme, screen } from 'electron';
+import { app, BrowserWindow, nativeTheme, screen } from 'electron';
 import type { Theme } from '../contract/views.ts';
 import type { DeskSettings } from '../storage/desk-settings.ts';
 import type { Log } from './log.ts';
@@ -8,6 +8,9 @@ import { placeWindow, smallestWindow } from './place-window.ts';
 import { webPreferences } from './web-preferences.ts';
 import { backgroundOf } from './window-background.ts';
 import { nextZoomPercent } from './zoom.ts';
+
+/** Chromium's net error for loading that was given up, not failed. */
+const aborted = -3;
 
 export type WindowOptions = {
   readonly preloadFile: string;
@@ -66,14 +69,23 @@ export function changeZoom(window: BrowserWindow, settings: WindowOptions['setti
 /** Loads the page at once; shows it when it is drawn and the fleet is open. Never shown when `desk` ends in null. */
 export async function showWhenDrawn(window: BrowserWindow, desk: Promise<unknown>): Promise<void> {
   const isDrawn = new Promise<void>((resolve) => window.once('ready-to-show', () => resolve()));
-  try {
-    await Promise.all([window.loadURL(pageAddress), isDrawn]);
-  } catch (error) {
-    // Quitting while the page loads ends the loading.
-    if (!window.isDestroyed()) throw error;
-  }
+  await Promise.all([isDrawn, loadPage(window)]);
   const isOpen = (await desk) !== null;
   if (isOpen && !window.isDestroyed()) window.show();
+}
+
+/** Fails only where the page itself cannot be had. Loading ends early too when the program is quit or a navigation refused. */
+async function loadPage(window: BrowserWindow): Promise<void> {
+  let failure = '';
+  window.webContents.on('did-fail-load', (_event, code, description, address, isMainFrame) => {
+    if (isMainFrame && address === pageAddress && code !== aborted) failure = description;
+  });
+  let isQuitting = false;
+  app.once('before-quit', () => {
+    isQuitting = true;
+  });
+  await window.loadURL(pageAddress).catch(() => undefined);
+  if (failure !== '' && !isQuitting) throw new Error(`The page did not load: ${failure}`);
 }
 
 function keepPlace(window: BrowserWindow, settings: WindowOptions['settings']): void {

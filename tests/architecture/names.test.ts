@@ -11,7 +11,7 @@ const noDrawers = ['renderer/text/common.ts'];
 
 describe('names', () => {
   it('are kebab-case, folders too', () => {
-    const kebab = /^([a-z0-9]+(-[a-z0-9]+)*\/)*[a-z0-9]+(-[a-z0-9]+)*(\.property)?(\.(test|config|e2e|d))?\.[a-z]+$/;
+    const kebab = /^([a-z0-9]+(-[a-z0-9]+)*\/)*[a-z0-9]+(-[a-z0-9]+)*(\.property)?(\.(test|spec|config|d))?\.[a-z]+$/;
     expect(code.filter((file) => !kebab.test(file))).toEqual([]);
   });
 

@@ -25,8 +25,8 @@ export interface Program {
 }
 
 interface ProgramOptions {
-  /** The fleet to open: a copy of the sample fleet, an empty folder, or a copy of the folder named. */
-  fleet: 'sample' | 'empty' | (string & {});
+  /** The fleet to open: a copy of the sample fleet, an empty folder, or what `lay` writes into the folder it is given. */
+  fleet: 'sample' | 'empty' | { lay(folder: string): Promise<void> };
   /** More arguments for the program. */
   programArgs: string[];
   /** Errors that the test provokes on purpose; all others make it fail. */
@@ -50,9 +50,12 @@ function ground(): Ground {
 }
 
 async function layFleet(fleet: ProgramOptions['fleet'], fleetFolder: string): Promise<void> {
-  const source = fleet === 'sample' ? path.join(ground().projectFolder, 'sample-fleet', 'current') : fleet;
-  if (fleet === 'empty') await mkdir(fleetFolder);
-  else await cp(source, fleetFolder, { recursive: true });
+  if (fleet === 'sample') {
+    await cp(path.join(ground().projectFolder, 'sample-fleet', 'current'), fleetFolder, { recursive: true });
+    return;
+  }
+  await mkdir(fleetFolder);
+  if (fleet !== 'empty') await fleet.lay(fleetFolder);
 }
 
 /** Listens from the first moment on: to every window of the program and to what its main process says. */
@@ -89,6 +92,7 @@ export async function launchProgram(folders: {
   const { executablePath, args: runtimeArgs } = ground();
   const args = [
     ...runtimeArgs,
+    '--await-driver',
     `--user-data-dir=${folders.dataFolder}`,
     `--fleet=${folders.fleetFolder}`,
     ...(folders.args ?? []),
