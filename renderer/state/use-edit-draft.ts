@@ -3,6 +3,7 @@ import { useCallback, useRef, useState } from 'react';
 import type { z } from 'zod';
 import type { AppError } from '../../app/contract/app-error.ts';
 import type { Result } from '../../app/domain/shared/result.ts';
+import { showDaysIn } from '../../app/domain/sheets/sheet-words.ts';
 import type { ChangeProblem } from '../../app/domain/vehicle/change-problem.ts';
 import { errorSentence } from '../text/errors.ts';
 import {
@@ -20,24 +21,29 @@ import { createStore, useStore } from './store.ts';
 
 /** All drafts of the session by key, '<vehicle>/<list>/<fact>'. */
 const drafts = createStore<ReadonlyMap<string, EditDraft<object>>>(new Map());
+/** The keys alone, changed only when there is one more or one less: marks on rows need not follow each letter typed. */
+const draftKeys = createStore<ReadonlySet<string>>(new Set());
 
-export function dropDraft(key: string): void {
-  drafts.update((all) => {
-    if (!all.has(key)) return all;
-    const rest = new Map(all);
-    rest.delete(key);
-    return rest;
-  });
+function setDraft(key: string, draft: EditDraft<object>): void {
+  drafts.update((all) => new Map(all).set(key, draft));
+  draftKeys.update((keys) => (keys.has(key) ? keys : new Set(keys).add(key)));
 }
 
-/** Keys with something typed and not saved, for marks on rows. */
-export function useDraftKeys(): ReadonlyMap<string, unknown> {
-  return useStore(drafts);
+export function dropDraft(key: string): void {
+  const rest = new Map(drafts.read());
+  if (!rest.delete(key)) return;
+  drafts.set(rest);
+  draftKeys.set(new Set(rest.keys()));
+}
+
+/** Keys of facts with something typed and not saved. */
+export function useDraftKeys(): ReadonlySet<string> {
+  return useStore(draftKeys);
 }
 
 /** Lays values over a fact as if they had been typed, with what stands against them: a refused one-press button becomes a draft. */
 export function seedDraft(key: string, edits: object, error: AppError | null = null): void {
-  drafts.update((all) => new Map(all).set(key, { edits, problems: error === null ? [] : problemsOf(error) }));
+  setDraft(key, { edits, problems: error === null ? [] : problemsOf(error) });
 }
 
 type FieldOf<Value, Key extends keyof Value> = {
@@ -99,9 +105,7 @@ export function useEditDraft<Fact extends object, Value extends object = Typed<F
   latest.current = { base, saving };
   const update = useCallback(
     (next: (draft: EditDraft<Value>) => EditDraft<Value>) => {
-      drafts.update((all) =>
-        new Map(all).set(key, next((all.get(key) ?? emptyDraft) as EditDraft<Value>) as EditDraft<object>),
-      );
+      setDraft(key, next((drafts.read().get(key) ?? emptyDraft) as EditDraft<Value>));
     },
     [key],
   );
@@ -130,7 +134,10 @@ export function useEditDraft<Fact extends object, Value extends object = Typed<F
     dropDraft(key);
     return true;
   };
-  const problemAt = (field: string) => sentenceAt(draft.problems, field) ?? undefined;
+  const problemAt = (field: string) => {
+    const sentence = sentenceAt(draft.problems, field);
+    return sentence === null ? undefined : showDaysIn(sentence);
+  };
   return {
     value,
     set,
@@ -145,7 +152,7 @@ export function useEditDraft<Fact extends object, Value extends object = Typed<F
       problem: problemAt(field),
     }),
     problemAt,
-    wholeProblems: sentencesForWhole(draft.problems, value),
+    wholeProblems: sentencesForWhole(draft.problems, value).map(showDaysIn),
     isTouched: isTouched(base, draft),
     isSaving,
     save,

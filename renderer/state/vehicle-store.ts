@@ -16,14 +16,25 @@ const revisions = new Map<string, number>();
 let changing = 0;
 let queue: Promise<unknown> = Promise.resolve();
 
-function take(view: VehicleView): void {
-  revisions.set(view.vehicle.id, view.revision);
-  vehicleStore.update((open) => arrived(open, view));
+let lastTurn = 0;
+
+function nextTurn(): number {
+  lastTurn += 1;
+  return lastTurn;
+}
+
+function take(view: VehicleView, turn: number): void {
+  vehicleStore.update((open) => arrived(open, view, turn));
+  const open = vehicleStore.read();
+  // The revision of what is shown; of a vehicle that is no longer shown, the one its last answer had.
+  const isShown = open.state === 'here' && open.id === view.vehicle.id;
+  revisions.set(view.vehicle.id, isShown ? open.view.revision : view.revision);
 }
 
 async function read(id: string): Promise<void> {
+  const turn = nextTurn();
   const answer = await ask('vehicle:open', { id });
-  if (answer.ok) take(answer.value);
+  if (answer.ok) take(answer.value, turn);
   else vehicleStore.update((open) => failed(open, id, answer.error));
 }
 
@@ -33,10 +44,11 @@ export function openVehicle(id: string): Promise<void> {
 }
 
 async function change(id: string, wanted: VehicleChange): Promise<Result<VehicleView, AppError>> {
+  const turn = nextTurn();
   const answer = await ask('vehicle:change', { id, baseRevision: revisions.get(id) ?? 1, change: wanted });
   if (answer.ok) {
     const { view, desk } = answer.value;
-    take(view);
+    take(view, turn);
     takeDesk(desk, view.savedAt);
     return { ok: true, value: view };
   }
@@ -53,6 +65,15 @@ export function changeVehicle(id: string, wanted: VehicleChange): Promise<Result
     changing -= 1;
   });
   return done;
+}
+
+/** Takes the vehicle out of the fleet, as if it had never been taken in. Undo brings it back. */
+export async function withdrawVehicle(id: string): Promise<Result<null, AppError>> {
+  await queue;
+  const answer = await ask('vehicle:withdraw', { id, baseRevision: revisions.get(id) ?? 1 });
+  if (!answer.ok) return answer;
+  takeDesk(answer.value, new Date().toISOString());
+  return { ok: true, value: null };
 }
 
 /** Reads the open vehicle again when an undo, another person at the desk or a new day changed what it shows. */

@@ -13,7 +13,6 @@ export const takeInText = {
   colour: 'Colour',
   drive: 'Drive',
   odometer: 'Odometer',
-  odometerUnit: 'Unit',
   keyTag: 'Key tag',
   location: 'Where it stands',
   purchase: 'Purchase',

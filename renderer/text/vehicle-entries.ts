@@ -65,6 +65,9 @@ export const detailsText = {
   keyTag: 'Key tag',
   vin: 'VIN',
   keptBecause: 'VIN kept because',
+  withdraw: 'Take it out of the fleet',
+  withdrawTip: 'For a vehicle that was taken in by mistake. Undo brings it back.',
+  withdrawn: (stockNumber: string) => `${stockNumber} was taken out of the fleet.`,
 } as const;
 
 export const purchaseText = {
@@ -108,10 +111,7 @@ export const scanText = {
   note: 'Note',
   likeLast: (count: number) => `Write in the names of the ${count} modules of the last scan`,
   removeModule: (name: string) => `Take out ${name || 'this module'}`,
-  allSilent: 'none answered',
   noCodes: 'no codes',
-  codeCount: (count: number) => plural(count, 'code', 'codes'),
-  moduleCount: (count: number) => plural(count, 'module', 'modules'),
   notUnderstood: (parts: readonly string[]) =>
     `Not read as a trouble code: ${parts.slice(0, 6).join(' ')}. Codes are written like P0171 or U0140-00; put words after the code they belong to.`,
   moduleNameMissing: 'Which module is it?',
@@ -163,7 +163,6 @@ export const faultText = {
   tellBuyer: 'A buyer must be told',
   tellBuyerMark: 'tell the buyer',
   note: 'Note',
-  state: 'State',
   finished: (day: string) => `finished ${day}`,
   onlyManagerDecides: 'The manager decides.',
   quick: { repair: 'Repair', replace: 'Replace', leave: 'Leave …', done: 'Done today' },
@@ -190,7 +189,6 @@ export const partText = {
   state: 'State',
   priceColumn: 'Price',
   coreColumn: 'Core',
-  days: 'Days',
   states: {
     needed: (day: string) => `to order since ${day}`,
     ordered: (day: string) => `ordered ${day}`,
@@ -288,7 +286,6 @@ export const jobText = {
   } satisfies Record<ModuleKind, string>,
   withUsual: 'Begin with the usual steps',
   usualPreview: (count: number) => `The ${count} usual steps (common practice; the maker’s own order comes first)`,
-  fillUsual: (count: number) => `Add the ${count} usual steps`,
   steps: 'Steps',
   step: 'Step',
   stepTitle: (number: number) => `Step ${number}`,
@@ -315,12 +312,11 @@ export const jobText = {
   doneOn: (day: string) => `done ${day}`,
   leftOut: (reason: string) => `left out: ${reason}`,
   about: (time: string) => `about ${time}`,
-  cautionsOf: 'Cautions',
   record: 'Record an attempt',
+  recordShort: 'Record',
   recordFor: (title: string) => `Record an attempt: ${title}`,
   doneToday: 'Done today',
   attempts: 'Attempts',
-  attempt: 'Attempt',
   on: 'Day',
   person: 'Who',
   route: 'Route',
@@ -395,7 +391,6 @@ export const checkText = {
     string
   >,
   signed: (result: string, day: string, by: string) => `${result} ${day}, ${by}`,
-  stale: 'sign again',
   quick: { passed: 'Passed today', failed: 'Failed …', 'not-needed': 'Not needed …' },
   correct: 'Correct',
   signedOn: 'Day',
@@ -406,7 +401,6 @@ export const checkText = {
     string
   >,
   note: 'Note',
-  earlier: (count: number) => plural(count, 'earlier signature', 'earlier signatures'),
 } as const;
 
 export const noteText = {
@@ -414,6 +408,7 @@ export const noteText = {
   empty: 'No note.',
   on: 'Day',
   text: 'Note',
+  by: 'Written by',
   hint: 'Ctrl+Enter saves',
 } as const;
 

@@ -33,10 +33,6 @@ export const vehicleText = {
   stockNumber: 'Stock number',
   readOnly: 'This vehicle can be read and not changed.',
   sheet: { 'job-sheet': 'Job sheet', 'readiness-sheet': 'Readiness sheet' } satisfies Record<SheetKind, string>,
-  printing: (kind: SheetKind) => (kind === 'job-sheet' ? 'Writing the job sheet …' : 'Writing the readiness sheet …'),
-  printed: (fileName: string) => `Written: ${fileName}.`,
-  openSheet: 'Open it',
-  seeSheets: 'See it on screen',
   waitsFor: 'Waits for',
   stands: 'Stands',
   nextMove: 'Next move',
@@ -50,6 +46,8 @@ export const vehicleText = {
     day < today
       ? `used up since ${sayDay(day, today)}`
       : `used up after ${sayDay(day, today)}, ${sayDistance(day, today)}`,
+  lastsUntil: (day: Day, today: Day) =>
+    day < today ? `used up since ${sayDay(day, today)}` : `${sayDay(day, today)}, ${sayDistance(day, today)}`,
   askingPrice: 'Asking price',
   soldOn: (day: Day, today: Day) => `on ${sayDay(day, today)}`,
   standingWhat: (what: string, since: Day, expectedOn: Day | null, today: Day) => {
@@ -90,13 +88,13 @@ export const gatesText = {
   title: 'What stands between this vehicle and its sale',
   nothing: 'Nothing. It can be offered.',
   sold: 'It is sold.',
-  whose: 'Move',
-  since: 'Since',
-  again: 'again',
-  met: (count: number) => `${plural(count, 'gate is', 'gates are')} met`,
+  toSign: 'To be signed',
+  met: (count: number) => (count === 0 ? 'No gate is met yet' : `${plural(count, 'gate is', 'gates are')} met`),
   metOn: (title: string, day: Day | null, today: Day) => (day === null ? title : `${title} ${sayDay(day, today)}`),
-  notNeeded: 'not needed',
-  days: (count: number) => plural(count, 'day', 'days'),
+  notNeeded: (title: string) => `${title}: not needed`,
+  days: (count: number) => (count === 0 ? 'today' : plural(count, 'day', 'days')),
+  /** Beside each line, where the column has no room for more. */
+  actorShort: { manager: 'manager', technician: 'technician', sales: 'sales', outside: 'outside' },
   actor: { manager: 'manager', technician: 'technician', sales: 'sales', outside: 'somebody outside' },
 } as const;
 
@@ -134,7 +132,6 @@ export const moneyText = {
   breakEvenNever: 'not foreseeable',
   budget: 'Reconditioning budget',
   budgetLeft: 'Left of the budget',
-  overBudget: 'over budget',
   tradeValue: 'Trade value today',
   marginFloor: 'Least margin wanted',
   belowFloor: 'below the least margin wanted',

@@ -5,6 +5,8 @@ function plain(text: string): string {
   return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 }
 
+const byNumber = new Intl.Collator('en', { numeric: true });
+
 /** Vehicles in stock by stock number, then sold ones; all of them when nothing is typed. */
 export function findVehicles(rows: readonly LotRow[], typed: string): readonly LotRow[] {
   const words = plain(typed)
@@ -17,9 +19,7 @@ export function findVehicles(rows: readonly LotRow[], typed: string): readonly L
   });
   const isSold = (row: LotRow) => row.held.now.standing === 'sold';
   return found.toSorted(
-    (a, b) =>
-      Number(isSold(a)) - Number(isSold(b)) ||
-      a.identity.stockNumber.localeCompare(b.identity.stockNumber, 'en', { numeric: true }),
+    (a, b) => Number(isSold(a)) - Number(isSold(b)) || byNumber.compare(a.identity.stockNumber, b.identity.stockNumber),
   );
 }
 

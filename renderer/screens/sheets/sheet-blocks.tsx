@@ -1,6 +1,7 @@
 // Draws the blocks of a sheet as HTML, for reading on screen. The paper itself is drawn by the printing room, from the same value.
 import type { SheetBlock, SheetStep } from '../../../app/domain/sheets/sheet.ts';
 import { sheetsText } from '../../text/sheets.ts';
+import { CautionNote } from '../../ui/caution-note.tsx';
 
 type Of<Kind extends SheetBlock['kind']> = Extract<SheetBlock, { kind: Kind }>;
 
@@ -115,10 +116,11 @@ export function Block({ block }: { readonly block: SheetBlock }) {
       return <Labelled rows={block.rows} className="sheet-facts" />;
     case 'caution':
       return (
-        <p className="caution">
-          <b>{block.title}.</b> {block.text}
-          {block.concerns !== '' && <i> {sheetsText.concerns(block.concerns)}</i>}
-        </p>
+        <CautionNote
+          title={block.title}
+          text={block.text}
+          more={block.concerns === '' ? '' : sheetsText.concerns(block.concerns)}
+        />
       );
     case 'bullets':
       return (

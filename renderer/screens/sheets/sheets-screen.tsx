@@ -1,6 +1,6 @@
 // Sheets: which vehicles on the left, the sheet beside it as it would be printed, and the PDF files that were written.
 import './sheets.css';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import type { Role } from '../../../app/domain/fleet/shop.ts';
 import { type SheetKind, sheetKindSchema } from '../../../app/domain/sheets/sheet.ts';
 import { useDesk } from '../../state/desk-store.ts';
@@ -61,7 +61,7 @@ export function SheetsScreen({ vehicleId }: { readonly vehicleId?: string }) {
   const [seenId, setSeenId] = useState<string | null>(vehicleId ?? null);
   const [isWriting, setIsWriting] = useState(false);
   const [files, setFiles] = useState<readonly Printed[]>([]);
-  const found = findVehicles(rows, typed);
+  const found = useMemo(() => findVehicles(rows, typed), [rows, typed]);
   const seen = rows.find((row) => row.id === seenId) ?? null;
   // Vehicles may have left the lot since they were chosen. Without a choice, the one that is seen is meant.
   const chosenHere = rows.filter((row) => chosen.has(row.id)).map((row) => row.id);

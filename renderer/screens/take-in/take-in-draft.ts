@@ -4,6 +4,8 @@ import type { Day } from '../../../app/domain/shared/day.ts';
 import { ok, type Result } from '../../../app/domain/shared/result.ts';
 import type { ChangeProblem } from '../../../app/domain/vehicle/change-problem.ts';
 import type { DriveKind } from '../../../app/domain/vehicle/identity.ts';
+import type { Market } from '../../../app/domain/vehicle/market.ts';
+import { readVin } from '../../../app/domain/vehicle/vin.ts';
 
 export type TakeInDraft = {
   readonly vin: string;
@@ -66,6 +68,24 @@ export function emptyTakeIn(
     paperExpectedOn: null,
     keysReceived: null,
   };
+}
+
+function onlyYearOf(vin: string, market: Market): number | null {
+  const { modelYears } = readVin(vin, { market });
+  return modelYears.length === 1 ? (modelYears[0] ?? null) : null;
+}
+
+/**
+ * The model year after the VIN was typed: the one it names, where the rule leaves no choice and nobody wrote another year; what was
+ * filled in from the VIN before goes with that VIN.
+ */
+export function yearAfterVin(
+  before: Pick<TakeInDraft, 'vin' | 'modelYear'>,
+  vin: string,
+  market: Market,
+): number | null {
+  const isOwn = before.modelYear !== null && before.modelYear !== onlyYearOf(before.vin, market);
+  return isOwn ? before.modelYear : onlyYearOf(vin, market);
 }
 
 /** The sections, to be judged by the record's own schema. Fees and transport left empty are none; a price left empty is not. */

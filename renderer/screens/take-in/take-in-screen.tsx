@@ -17,8 +17,9 @@ import { EmptyState } from '../../ui/empty-state.tsx';
 import { Form } from '../../ui/form.tsx';
 import { SectionHead } from '../../ui/section-head.tsx';
 import { VinField } from '../../ui/vin-field.tsx';
+import { WholeProblems } from '../../ui/whole-problems.tsx';
 import { nextStockNumber } from './next-stock-number.ts';
-import { emptyTakeIn, fieldOfTakeIn, finishTakeIn, type TakeInDraft } from './take-in-draft.ts';
+import { emptyTakeIn, fieldOfTakeIn, finishTakeIn, type TakeInDraft, yearAfterVin } from './take-in-draft.ts';
 import { ArrivalFields, PurchaseFields, WhichFields } from './take-in-fields.tsx';
 
 const draftKey = 'take-in';
@@ -45,6 +46,7 @@ function TakeInForm() {
   const { today } = desk;
   const dealer = desk.shop?.dealer ?? null;
   const currency = dealer?.currency ?? 'USD';
+  const market = dealer?.market ?? 'other';
   const suggested = useMemo(() => nextStockNumber(rows.map((row) => row.identity.stockNumber)), [rows]);
   const edit = useEditDraft<TakeIn, TakeInDraft>(draftKey, emptyTakeIn(today, dealer, suggested), {
     schema: takeInSchema,
@@ -89,10 +91,11 @@ function TakeInForm() {
           <div className="field-grid take-in-vin-field">
             <VinField
               {...edit.at('vin')}
+              onChange={(typed) => edit.set({ vin: typed, modelYear: yearAfterVin(value, typed, market) })}
               reason={value.vinReason}
               onReasonChange={(vinReason) => edit.set({ vinReason })}
               reasonProblem={edit.problemAt('vinReason')}
-              market={dealer?.market ?? 'other'}
+              market={market}
               taken={other === undefined ? '' : takeInText.vinTaken(other.identity.stockNumber)}
               modelYear={value.modelYear}
               onModelYear={(modelYear) => edit.set({ modelYear })}
@@ -110,13 +113,7 @@ function TakeInForm() {
         <PurchaseFields {...fields} />
         <SectionHead title={takeInText.comes} />
         <ArrivalFields {...fields} />
-        {edit.wholeProblems.length > 0 && (
-          <div className="entry-problem" role="alert">
-            {edit.wholeProblems.map((sentence) => (
-              <p key={sentence}>{sentence}</p>
-            ))}
-          </div>
-        )}
+        <WholeProblems sentences={edit.wholeProblems} />
         <div className="take-in-foot">
           <Button kind="main" type="submit" isDisabled={edit.isSaving} shortcut="Ctrl+Enter">
             {takeInText.takeIn}

@@ -1,9 +1,16 @@
 // Which vehicle it is, and where it and its key are.
 import { useMemo } from 'react';
 import { driveKindSchema, type Identity, identitySchema } from '../../../../app/domain/vehicle/identity.ts';
+import { undo } from '../../../state/desk-store.ts';
 import { lotStore } from '../../../state/lot-store.ts';
+import { notify } from '../../../state/notice-store.ts';
+import { goTo } from '../../../state/route-store.ts';
 import { useStore } from '../../../state/store.ts';
+import { withdrawVehicle } from '../../../state/vehicle-store.ts';
+import { errorSentence } from '../../../text/errors.ts';
+import { ledgerText } from '../../../text/vehicle.ts';
 import { detailsText, driveNames, sectionNames } from '../../../text/vehicle-entries.ts';
+import { Button } from '../../../ui/button.tsx';
 import { Facts } from '../../../ui/facts.tsx';
 import { NumberField } from '../../../ui/number-field.tsx';
 import { showNumber } from '../../../ui/read-number.ts';
@@ -68,8 +75,29 @@ function IdentityFacts() {
   );
 }
 
+function Withdraw() {
+  const { id, vehicle } = useVehicle();
+  const withdraw = async () => {
+    const answer = await withdrawVehicle(id);
+    if (!answer.ok) {
+      notify('problem', errorSentence(answer.error));
+      return;
+    }
+    goTo({ screen: 'lot' });
+    notify('done', detailsText.withdrawn(vehicle.identity.stockNumber), {
+      label: ledgerText.undo,
+      onPress: () => void undo(),
+    });
+  };
+  return (
+    <Button kind="quiet" tip={detailsText.withdrawTip} onPress={() => void withdraw()}>
+      {detailsText.withdraw}
+    </Button>
+  );
+}
+
 export function DetailsSection() {
-  const { vehicle, desk } = useVehicle();
+  const { vehicle, desk, role } = useVehicle();
   const { rows } = useStore(lotStore);
   const { makes, models, colours, places } = useMemo(() => {
     const of = (pick: (identity: (typeof rows)[number]['identity']) => string) =>
@@ -93,9 +121,9 @@ export function DetailsSection() {
         finish={finish}
         toChange={(value) => ({ kind: 'set', section: 'identity', value })}
         shown={<IdentityFacts />}
+        actions={role === 'manager' ? <Withdraw /> : undefined}
         form={(edit) => (
           <div className="field-grid">
-            <TextField label={detailsText.stockNumber} {...edit.at('stockNumber')} isRequired code />
             <VinField
               {...edit.at('vin')}
               reason={edit.value.vinReason}
@@ -105,6 +133,7 @@ export function DetailsSection() {
               modelYear={edit.value.modelYear}
               onModelYear={(modelYear) => edit.set({ modelYear })}
             />
+            <TextField label={detailsText.stockNumber} {...edit.at('stockNumber')} isRequired code />
             <NumberField label={detailsText.modelYear} {...edit.at('modelYear')} minimum={1900} maximum={2100} />
             <TextField label={detailsText.make} {...edit.at('make')} list={makes} />
             <TextField label={detailsText.model} {...edit.at('model')} list={models} />

@@ -45,7 +45,7 @@ function DecisionFields({ edit }: { readonly edit: Editing<FaultValue> }) {
             today={today}
             isReadOnly={isReadOnly}
           />
-          <FieldPlace name="reason">
+          <FieldPlace name="decision.reason">
             <TextField
               label={faultText.reason}
               value={decision.reason}
@@ -59,7 +59,7 @@ function DecisionFields({ edit }: { readonly edit: Editing<FaultValue> }) {
       )}
       {(decision.kind === 'repair' || decision.kind === 'replace') && (
         <>
-          <FieldPlace name="estimate">
+          <FieldPlace name="decision.estimateMinutes">
             <MinutesField
               label={faultText.estimate}
               value={decision.estimateMinutes}

@@ -42,8 +42,16 @@ function quickActions(fault: FaultDraft, today: Day, decides: boolean): readonly
   if (canBeDone(fault)) return [{ label: faultText.quick.done, apply: (fact) => ({ ...fact, doneOn: today }) }];
   if (fault.decision !== null || !decides) return [];
   return [
-    { label: faultText.quick.repair, apply: (fact) => withDecision(fact, 'repair', today), thenFocus: 'estimate' },
-    { label: faultText.quick.replace, apply: (fact) => withDecision(fact, 'replace', today), thenFocus: 'estimate' },
+    {
+      label: faultText.quick.repair,
+      apply: (fact) => withDecision(fact, 'repair', today),
+      thenFocus: 'decision.estimateMinutes',
+    },
+    {
+      label: faultText.quick.replace,
+      apply: (fact) => withDecision(fact, 'replace', today),
+      thenFocus: 'decision.estimateMinutes',
+    },
     // Without a reason it is refused, which opens the row with the sentence at the reason.
     { label: faultText.quick.leave, apply: (fact) => withDecision(fact, 'leave', today) },
   ];
@@ -73,7 +81,8 @@ export function FaultsSection() {
         { title: faultText.foundOn, cell: (fault) => sayDay(fault.foundOn, today), isTight: true },
         { title: faultText.decision, cell: (fault) => decisionOf(fault, today) },
         {
-          title: '',
+          title: faultText.tellBuyer,
+          isTitleUnseen: true,
           cell: (fault) => (fault.tellBuyer ? <span className="ledger-mark">{faultText.tellBuyerMark}</span> : null),
           isTight: true,
         },

@@ -4,6 +4,7 @@ import type { Editing } from '../../../state/use-edit-draft.ts';
 import { ledgerText } from '../../../text/vehicle.ts';
 import { Button } from '../../../ui/button.tsx';
 import { Form } from '../../../ui/form.tsx';
+import { WholeProblems } from '../../../ui/whole-problems.tsx';
 import { focusField, focusFirstProblem } from './field-place.tsx';
 
 export type EntryFormProps = {
@@ -40,7 +41,8 @@ export function EntryForm(props: EntryFormProps) {
     if (event.key === 'Escape') {
       event.preventDefault();
       putBack();
-    } else if (event.key === 'Enter' && event.ctrlKey) {
+    } else if (event.key === 'Enter' && (event.ctrlKey || event.target instanceof HTMLSelectElement)) {
+      // A list does not hand Enter on to its form by itself.
       event.preventDefault();
       void save();
     }
@@ -50,13 +52,7 @@ export function EntryForm(props: EntryFormProps) {
     <div ref={form} className="entry-form" onKeyDown={onKeyDown}>
       <Form label={label} onSubmit={() => void save()}>
         {children}
-        {edit.wholeProblems.length > 0 && (
-          <div className="entry-problem" role="alert">
-            {edit.wholeProblems.map((sentence) => (
-              <p key={sentence}>{sentence}</p>
-            ))}
-          </div>
-        )}
+        <WholeProblems sentences={edit.wholeProblems} />
         <div className="entry-foot">
           <Button kind="main" type="submit" isDisabled={edit.isSaving} shortcut="Enter">
             {saveLabel ?? ledgerText.save}

@@ -11,10 +11,11 @@ export function FieldPlace({ name, children }: { readonly name: string; readonly
 
 const controls = 'input:not([type="hidden"]), select, textarea, button';
 
-/** Puts the focus on the named field, or on the first one that can be written in. */
+/** Puts the focus on the named field ('decision.reason'), else on the field it is part of, else on the first one of the form. */
 export function focusField(form: HTMLElement | null, name: string | null): void {
   if (form === null) return;
-  const named = name === null ? null : form.querySelector<HTMLElement>(`[data-field="${CSS.escape(name)}"]`);
+  const find = (field: string) => form.querySelector<HTMLElement>(`[data-field="${CSS.escape(field)}"]`);
+  const named = name === null ? null : (find(name) ?? find(name.split('.')[0] ?? ''));
   (named ?? form).querySelector<HTMLElement>(controls)?.focus();
 }
 

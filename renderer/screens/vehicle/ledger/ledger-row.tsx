@@ -9,6 +9,8 @@ import type { OpenEntry } from './open-entries.ts';
 
 export type LedgerColumn<Fact> = {
   readonly title: string;
+  /** The head of the column is read aloud and not drawn. */
+  readonly isTitleUnseen?: boolean;
   readonly cell: (fact: Fact) => ReactNode;
   readonly align?: 'right';
   /** Takes no more room than it needs. */

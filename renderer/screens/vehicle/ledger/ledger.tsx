@@ -28,8 +28,10 @@ export type LedgerProps<Fact extends Identified, Value extends Identified> = {
   readonly isDone?: (fact: Fact) => boolean;
   readonly form: (edit: Editing<Value>, fact: Fact) => ReactNode;
   readonly aside?: ReactNode;
-  /** Between the head and the rows: a caution, a comparison. */
+  /** Right under the head: a caution. */
   readonly children?: ReactNode;
+  /** Right above the rows: what they say together. */
+  readonly reading?: ReactNode;
 };
 
 export function Ledger<Fact extends Identified, Value extends Identified>(props: LedgerProps<Fact, Value>) {
@@ -67,7 +69,7 @@ export function Ledger<Fact extends Identified, Value extends Identified>(props:
     }
     // Refused: what was meant becomes the draft of the row, with the sentences at its fields.
     if (!answer.ok) seedDraft(draftKey(state.id, kind.list, fact.id), kind.toValue(next), answer.error);
-    const refusedField = answer.ok ? undefined : answer.error.problems[0]?.field.split('.')[0];
+    const refusedField = answer.ok ? undefined : answer.error.problems[0]?.field;
     openEntry(place, fact.id, { focusOn: (answer.ok ? action.thenFocus : refusedField) ?? null });
   };
   const newFact = entry?.isNew && !facts.some((fact) => fact.id === entry.id) ? makeNew(entry.id) : null;
@@ -102,6 +104,7 @@ export function Ledger<Fact extends Identified, Value extends Identified>(props:
           </FactForm>
         </div>
       )}
+      {props.reading}
       {facts.length === 0 && newFact === null && <EmptyState sentence={emptySentence} />}
       {facts.length > 0 && (
         <table className="ledger">
@@ -109,7 +112,7 @@ export function Ledger<Fact extends Identified, Value extends Identified>(props:
             <tr>
               {columns.map((column) => (
                 <th key={column.title} scope="col" className={column.align === 'right' ? 'amount' : undefined}>
-                  {column.title}
+                  {column.isTitleUnseen ? <span className="unseen">{column.title}</span> : column.title}
                 </th>
               ))}
               <th scope="col" className="ledger-actions">

@@ -42,7 +42,7 @@ export function MarginFacts({ costs }: { readonly costs: Costs }) {
                   value:
                     costs.breakEvenOn === null
                       ? moneyText.breakEvenNever
-                      : vehicleText.usedUp(costs.breakEvenOn, today),
+                      : vehicleText.lastsUntil(costs.breakEvenOn, today),
                   isAmount: true,
                 },
               ]),

@@ -36,7 +36,8 @@ export function NotesSection() {
         { title: noteText.text, cell: (note) => <span className="note-text">{note.text}</span> },
         { title: noteText.on, cell: (note) => sayDay(note.on, today), isTight: true },
         {
-          title: '',
+          title: noteText.by,
+          isTitleUnseen: true,
           cell: (note) => <span className="quiet">{personName(desk, authorOf(note.id))}</span>,
           isTight: true,
         },

@@ -1,12 +1,7 @@
-// One caution with its title and its words, where the work it belongs to is.
+// One caution by its key, where the work it belongs to is.
 import { type CautionKey, cautions } from '../../../../app/domain/work/cautions.ts';
+import { CautionNote } from '../../../ui/caution-note.tsx';
 
-export function CautionLine({ caution, more }: { readonly caution: CautionKey; readonly more?: string }) {
-  const { title, text } = cautions[caution];
-  return (
-    <p className="caution">
-      <b>{title}.</b> {text}
-      {more === undefined ? '' : ` ${more}`}
-    </p>
-  );
+export function CautionLine({ caution, more = '' }: { readonly caution: CautionKey; readonly more?: string }) {
+  return <CautionNote {...cautions[caution]} more={more} />;
 }

@@ -18,7 +18,11 @@ export function goToSection(section: SectionKey, inside?: string): void {
       element.querySelector('.entry-form')?.contains(document.activeElement)
     )
       return;
-    const target = inside === undefined ? null : place.querySelector<HTMLElement>('.is-current button, button');
+    const target =
+      inside === undefined
+        ? null
+        : (place.querySelector<HTMLElement>('.is-current .step-actions button') ??
+          place.querySelector<HTMLElement>('button'));
     (target ?? element).focus({ preventScroll: true });
   });
 }

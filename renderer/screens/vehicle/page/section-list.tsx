@@ -34,7 +34,7 @@ function useCurrentSection(keys: readonly SectionKey[]): SectionKey | null {
 export function SectionList({ keys }: { readonly keys: readonly SectionKey[] }) {
   const { id, view } = useVehicle();
   const holding = holdingBySection(view);
-  const unsaved = sectionsWithDrafts(useDraftKeys().keys(), id);
+  const unsaved = sectionsWithDrafts(useDraftKeys(), id);
   const current = useCurrentSection(keys);
   return (
     <nav className="section-list" aria-label={vehicleText.sections}>

@@ -61,7 +61,6 @@ export function JobBlock({ job }: { readonly job: ProgrammingJob }) {
     >
       <header className="job-head">
         <h3>{job.module}</h3>
-        <span className="quiet">{needs.join(' · ')}</span>
         <span className="job-progress">
           {progress.isClosed ? jobText.closed : jobText.progress(done, progress.steps.length)}
         </span>
@@ -71,6 +70,7 @@ export function JobBlock({ job }: { readonly job: ProgrammingJob }) {
             {ledgerText.correct}
           </Button>
         )}
+        <p className="job-needs">{needs.join(' · ')}</p>
       </header>
       {progress.missing.length > 0 && !progress.isClosed && (
         <p className="job-missing">{jobText.missing(progress.missing)}</p>

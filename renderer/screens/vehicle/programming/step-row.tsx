@@ -101,7 +101,6 @@ export function StepRow({ job, progress, number }: StepRowProps) {
     state === 'left-out' ? jobText.leftOut(step.leftOutReason) : '',
     state === 'blocked' ? jobText.waits(progress.blockedBy) : '',
     step.typicalMinutes === null || state === 'done' ? '' : jobText.about(`${showMinutes(step.typicalMinutes)} h`),
-    step.cannotBeUndone ? jobText.cannotBeUndone : '',
   ].filter((mark) => mark !== '');
   const canRecord =
     canPut('attempts') && entry === null && (state === 'next' || state === 'later' || attempts.length > 0);
@@ -117,6 +116,7 @@ export function StepRow({ job, progress, number }: StepRowProps) {
           <span className="step-title">{step.title}</span>
           <span className="unseen">{jobText.states[state]}</span>
           <span className="step-marks">{marks.join(' · ')}</span>
+          {step.cannotBeUndone && state !== 'done' && <b className="step-final">{jobText.cannotBeUndone}</b>}
           <span className="step-actions">
             {canRecord && state === 'next' && isSimple(step) && (
               <Button label={`${jobText.doneToday}: ${step.title}`} onPress={() => void doneToday()}>
@@ -129,7 +129,7 @@ export function StepRow({ job, progress, number }: StepRowProps) {
                 label={jobText.recordFor(step.title)}
                 onPress={() => openEntry(place, newIdentifier(), { isNew: true })}
               >
-                {jobText.record}
+                {state === 'next' ? jobText.record : jobText.recordShort}
               </Button>
             )}
           </span>

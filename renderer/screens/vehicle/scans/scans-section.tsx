@@ -1,4 +1,5 @@
 // Scans: which modules answered, which codes they held, before and after.
+import './scans.css';
 import { type ScanDraft, scanDraftSchema, scanKindSchema } from '../../../../app/domain/diagnosis/scan.ts';
 import type { Editing } from '../../../state/use-edit-draft.ts';
 import { sayDay } from '../../../text/say-day.ts';
@@ -88,8 +89,7 @@ export function ScansSection() {
         { title: scanText.codes, cell: (scan) => <span className="code">{codeSummary(scan)}</span> },
       ]}
       form={(edit) => <ScanForm edit={edit} />}
-    >
-      <ScanReading />
-    </Ledger>
+      reading={<ScanReading />}
+    />
   );
 }

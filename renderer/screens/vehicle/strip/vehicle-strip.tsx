@@ -15,7 +15,8 @@ import { dayOnAxis, moveDay } from './day-on-strip.ts';
 import { dayWords } from './day-words.ts';
 import { stripAxis } from './strip-axis.ts';
 
-const stripHeight = 40;
+const stripHeight = 52;
+const cursorInset = 7;
 
 function DaysByCause() {
   const { view } = useVehicle();
@@ -98,7 +99,12 @@ export function VehicleStrip() {
         />
         {width > 0 && (
           <svg className="strip-cursor" width={width} height={stripHeight} aria-hidden="true">
-            <rect x={markX + 0.5} y={1.5} width={Math.max(3, scale.dayWidth - 1)} height={stripHeight - 3} />
+            <rect
+              x={markX + 0.5}
+              y={cursorInset + 0.5}
+              width={Math.max(3, scale.dayWidth - 1)}
+              height={stripHeight - 2 * cursorInset - 1}
+            />
           </svg>
         )}
       </div>

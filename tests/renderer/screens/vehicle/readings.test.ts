@@ -1,0 +1,122 @@
+// What the vehicle screen says of parts, days, costs and scans, out of the record alone.
+import { describe, expect, it } from 'vitest';
+import type { Scan } from '../../../../app/domain/diagnosis/scan.ts';
+import { sumCents } from '../../../../app/domain/shared/cents.ts';
+import { freshPart } from '../../../../renderer/screens/vehicle/fresh-facts.ts';
+import { costRows } from '../../../../renderer/screens/vehicle/money/cost-table.ts';
+import { partState } from '../../../../renderer/screens/vehicle/parts/part-state.ts';
+import { freshAttempt, isSimple } from '../../../../renderer/screens/vehicle/programming/fresh-attempt.ts';
+import { comparisonRows, usedColumns } from '../../../../renderer/screens/vehicle/scans/comparison-rows.ts';
+import { dayWords } from '../../../../renderer/screens/vehicle/strip/day-words.ts';
+import { exampleToday, exampleVehicle, reckonExample } from '../../../helpers/sheet-example.ts';
+
+describe('where a part stands', () => {
+  const part = freshPart('part-0001', '2026-03-01');
+  it.each([
+    [{}, 'to order since 1 Mar'],
+    [{ orderedOn: '2026-03-02' }, 'ordered 2 Mar, no day promised'],
+    [{ orderedOn: '2026-03-02', expectedOn: '2026-03-20' }, 'ordered 2 Mar, expected 20 Mar'],
+    [{ orderedOn: '2026-03-02', expectedOn: '2026-03-15' }, 'ordered 2 Mar, expected 15 Mar, 3 days late'],
+    [{ orderedOn: '2026-03-02', receivedOn: '2026-03-10' }, 'here since 10 Mar'],
+    [{ orderedOn: '2026-03-02', receivedOn: '2026-03-10', returnedOn: '2026-03-12' }, 'sent back 12 Mar'],
+    [{ orderedOn: '2026-03-02', receivedOn: '2026-03-10', fittedOn: '2026-03-11' }, 'fitted 11 Mar'],
+    [
+      { orderedOn: '2026-03-02', receivedOn: '2026-03-10', fittedOn: '2026-03-11', coreChargeCents: 100 },
+      'fitted 11 Mar, core to return',
+    ],
+  ])('%j reads as %s', (more, words) => {
+    expect(partState({ ...part, ...more }, '2026-03-18')).toBe(words);
+  });
+});
+
+describe('a day of the strip in words', () => {
+  const reckoning = reckonExample(exampleVehicle);
+  const shown = { ...reckoning, vehicle: exampleVehicle, today: exampleToday };
+
+  it('names the cause of every day held, and its place in the run', () => {
+    for (const stretch of reckoning.held.stretches) {
+      const words = dayWords(shown, stretch.from);
+      expect(words).toContain(stretch.days > 1 ? `(day 1 of ${stretch.days})` : ':');
+    }
+  });
+
+  it('says today what it stands at, and of the future only what was promised', () => {
+    expect(dayWords(shown, exampleToday)).toContain('today');
+    const promised = { ...shown, held: { ...shown.held, now: { ...shown.held.now, expectedOn: '2026-03-20' } } };
+    expect(dayWords(promised, '2026-03-19')).toContain('as promised');
+    expect(dayWords(promised, '2026-03-25')).toContain('nothing is promised');
+  });
+
+  it('says from when on the margin is used up', () => {
+    const { breakEvenOn } = reckoning.costs;
+    if (breakEvenOn === null) throw new Error('The example has a break-even day.');
+    expect(dayWords(shown, breakEvenOn)).toContain('last day on which the margin holds');
+  });
+
+  it('says nothing of the margin to whoever sees no money', () => {
+    const { breakEvenOn } = reckoning.costs;
+    expect(dayWords({ ...shown, costs: null }, breakEvenOn ?? exampleToday)).not.toContain('margin');
+  });
+});
+
+describe('the table of costs', () => {
+  it('adds up to the totals of the reckoning, whatever the groups', () => {
+    const { costs } = reckonExample(exampleVehicle);
+    const rows = costRows(costs);
+    expect(sumCents(rows.map((row) => row.byState.spent))).toBe(costs.spentCents);
+    expect(sumCents(rows.map((row) => row.byState.committed))).toBe(costs.committedCents);
+    expect(sumCents(rows.map((row) => row.byState['to-come']))).toBe(costs.toComeCents);
+    expect(rows.flatMap((row) => row.lines)).toHaveLength(costs.lines.length);
+  });
+});
+
+describe('a new attempt at a step', () => {
+  const job = exampleVehicle.jobs[0];
+  const step = job?.steps.find((candidate) => candidate.cannotBeUndone);
+  if (job === undefined || step === undefined) throw new Error('The example has a step that cannot be undone.');
+  const situation = { job, step, today: exampleToday, person: 'tomas' };
+  const attempt = { ...freshAttempt('att-00001', { ...situation, attempts: [] }), entered: { by: 'tomas', at: '' } };
+
+  it('does not offer a route first that has just failed', () => {
+    const failed = { ...attempt, outcome: 'failed' as const };
+    expect(freshAttempt('att-00002', { ...situation, attempts: [failed] }).route).not.toBe(failed.route);
+  });
+
+  it('is more than one press where a step cannot be undone', () => {
+    expect(isSimple(step)).toBe(false);
+    expect(isSimple({ ...step, cannotBeUndone: false, needsCode: false, cautions: [] })).toBe(true);
+  });
+});
+
+describe('two scans as a table', () => {
+  const scan = (kind: Scan['kind'], modules: Scan['modules']): Scan => ({
+    id: `scan-${kind}`,
+    takenOn: kind === 'pre-repair' ? '2026-03-04' : '2026-03-24',
+    kind,
+    device: '',
+    note: '',
+    modules,
+    entered: { by: 'tomas', at: '2026-03-24T10:00:00.000Z' },
+  });
+  const code = (text: string) => ({ code: text, status: 'present' as const, words: '' });
+  const before = scan('pre-repair', [
+    { name: 'Engine', answered: true, codes: [code('U0140'), code('P0562')] },
+    { name: 'Body', answered: false, codes: [] },
+    { name: 'Climate', answered: true, codes: [] },
+  ]);
+  const after = scan('post-repair', [
+    { name: 'Engine', answered: true, codes: [code('P0562')] },
+    { name: 'Body', answered: true, codes: [code('B1000')] },
+    { name: 'Climate', answered: true, codes: [] },
+  ]);
+
+  it('has a row for each module there is something to say of, and counts the rest', () => {
+    const { rows, quiet } = comparisonRows(before, after);
+    expect(rows.map((row) => [row.module, row.answer]).sort()).toEqual([
+      ['Body', 'came-back'],
+      ['Engine', null],
+    ]);
+    expect(quiet).toBe(1);
+    expect(usedColumns(rows)).toEqual(['gone', 'stayed', 'new']);
+  });
+});
