@@ -2,8 +2,11 @@
 import type { WorkingCalendar } from './working-calendar.ts';
 import { workingDayTable } from './working-calendar.ts';
 
-/** 'calendar': runs on every day (a part on its way, paint that cures). 'working': only while the shop works. */
-export type TaskTime = 'calendar' | 'working';
+/**
+ * 'calendar': runs on every day (a part on its way, paint that cures). 'working': only while the shop works. 'turn': waits for its turn in
+ * days of the shop and is over when the shop is open next, never on a day on which nobody is there.
+ */
+export type TaskTime = 'calendar' | 'working' | 'turn';
 
 /**
  * Instants are numbers of days; with a working calendar, the number of the day (1970-01-01 is 0) plus the part of its hours that has gone
@@ -48,11 +51,15 @@ export function workingTimeline(calendar: WorkingCalendar): Timeline {
     const part = work - whole;
     return part <= noise ? table.dayAt(whole - 1) + 1 : table.dayAt(whole) + part;
   };
-  const isOpenAllDay = (duration: number, time: TaskTime) => time === 'calendar' || duration === 0;
+  const isOpenAllDay = (duration: number, time: TaskTime) =>
+    time === 'calendar' || (time === 'working' && duration === 0);
   return {
     begin: (from, duration, time) => (isOpenAllDay(duration, time) ? from : beginAt(worked(from))),
-    finish: (start, duration, time) =>
-      isOpenAllDay(duration, time) ? start + duration : endAt(worked(start) + duration),
+    finish: (start, duration, time) => {
+      if (isOpenAllDay(duration, time)) return start + duration;
+      const end = worked(start) + duration;
+      return time === 'turn' ? beginAt(end) : endAt(end);
+    },
     start: (finish, duration, time) =>
       isOpenAllDay(duration, time) ? finish - duration : beginAt(worked(finish) - duration),
     gap: (from, to, time) => (time === 'calendar' ? to - from : worked(to) - worked(from)),
