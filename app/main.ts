@@ -75,7 +75,6 @@ async function startProgram(): Promise<void> {
     () => chooseFolder(null),
   );
   registerChannels({ window, desk: opening, log, checksOutput: isDevelopment });
-  closeBeforeQuitting(window, async () => (await opening)?.session.close(), log);
   focusOnSecondStart(window);
   setMenu(
     window,
@@ -88,6 +87,7 @@ async function startProgram(): Promise<void> {
   const drawn = showWhenDrawn(window, opening);
   const desk = await opening;
   if (desk === null) return app.quit();
+  closeBeforeQuitting(window, desk.session.close, log);
   if (desk.isNamed && desk.folder !== told) deskSettings.change({ lastFleetFolder: desk.folder });
   watchTheDay(desk.session.dayMayHaveChanged);
   await drawn;

@@ -32,10 +32,12 @@ function developerItems({ hasDeveloperTools }: MenuOptions): MenuItemConstructor
 
 function viewItems(actions: MenuActions, options: MenuOptions): MenuItemConstructorOptions[] {
   const { send, zoom } = actions;
+  // With Alt, as in the page's own list of keys; on a Mac that would type another sign.
+  const screenKey = options.isMac ? 'Command' : 'Alt';
   return [
-    { label: menuText.lot, accelerator: 'CommandOrControl+1', click: () => send('lot') },
-    { label: menuText.sheets, accelerator: 'CommandOrControl+2', click: () => send('sheets') },
-    { label: menuText.setup, accelerator: 'CommandOrControl+3', click: () => send('setup') },
+    { label: menuText.lot, accelerator: `${screenKey}+1`, click: () => send('lot') },
+    { label: menuText.sheets, accelerator: `${screenKey}+2`, click: () => send('sheets') },
+    { label: menuText.setup, accelerator: `${screenKey}+3`, click: () => send('setup') },
     separator,
     { label: menuText.larger, accelerator: 'CommandOrControl+Plus', click: () => zoom(1) },
     ...hiddenKeys(['CommandOrControl+=', 'CommandOrControl+numadd'], () => zoom(1)),
