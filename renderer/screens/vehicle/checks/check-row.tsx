@@ -9,7 +9,7 @@ import { seedDraft } from '../../../state/use-edit-draft.ts';
 import { roleNames } from '../../../text/common.ts';
 import { errorSentence } from '../../../text/errors.ts';
 import { sayDay, sayDaysIn } from '../../../text/say-day.ts';
-import { checkText } from '../../../text/vehicle-entries.ts';
+import { checkText } from '../../../text/vehicle-work.ts';
 import { Button } from '../../../ui/button.tsx';
 import { DayField } from '../../../ui/day-field.tsx';
 import { SelectField } from '../../../ui/select-field.tsx';

@@ -1,5 +1,6 @@
 // The shop's checklist on this vehicle: who signs what, what was signed, and what has to be signed again because of later work.
-import { checkText, sectionNames } from '../../../text/vehicle-entries.ts';
+import { sectionNames } from '../../../text/vehicle-entries.ts';
+import { checkText } from '../../../text/vehicle-work.ts';
 import { EmptyState } from '../../../ui/empty-state.tsx';
 import { useVehicle } from '../page/vehicle-context.ts';
 import { VehicleSection } from '../page/vehicle-section.tsx';

@@ -2,7 +2,8 @@
 import { type OtherCostDraft, otherCostDraftSchema } from '../../../../app/domain/money/other-cost.ts';
 import { showCents } from '../../../../app/domain/shared/cents.ts';
 import { sayDay } from '../../../text/say-day.ts';
-import { costText, sectionNames } from '../../../text/vehicle-entries.ts';
+import { sectionNames } from '../../../text/vehicle-entries.ts';
+import { costText } from '../../../text/vehicle-work.ts';
 import { DayField } from '../../../ui/day-field.tsx';
 import { MoneyField } from '../../../ui/money-field.tsx';
 import { TextField } from '../../../ui/text-field.tsx';

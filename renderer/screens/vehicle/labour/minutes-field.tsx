@@ -1,5 +1,5 @@
 // Working time typed as people write it, kept in whole minutes.
-import { labourText } from '../../../text/vehicle-entries.ts';
+import { labourText } from '../../../text/vehicle-work.ts';
 import { TypedField, type TypedFieldProps } from '../../../ui/typed-field.tsx';
 import { readMinutes, showMinutes } from './minutes-text.ts';
 

@@ -1,7 +1,8 @@
 // Dated remarks.
 import { type NoteDraft, noteDraftSchema } from '../../../../app/domain/vehicle/note.ts';
 import { sayDay } from '../../../text/say-day.ts';
-import { noteText, sectionNames } from '../../../text/vehicle-entries.ts';
+import { sectionNames } from '../../../text/vehicle-entries.ts';
+import { noteText } from '../../../text/vehicle-work.ts';
 import { DayField } from '../../../ui/day-field.tsx';
 import { ParagraphField } from '../../../ui/text-field.tsx';
 import { personName } from '../ledger/choices.ts';

@@ -56,7 +56,7 @@ export function SectionList({ keys }: { readonly keys: readonly SectionKey[] }) 
                 <span>{sectionNames[key]}</span>
                 {holds > 0 && <span className="unseen">, {vehicleText.holdsHere(holds)}</span>}
                 {unsaved.has(key) && <span className="section-unsaved">{vehicleText.unsaved}</span>}
-                <span className="section-entries">{countIn(view, key) || ''}</span>
+                {!unsaved.has(key) && <span className="section-entries">{countIn(view, key) || ''}</span>}
               </a>
             </li>
           );

@@ -5,7 +5,7 @@ import {
   attemptOutcomeSchema,
   programmingRouteSchema,
 } from '../../../../app/domain/programming/programming-job.ts';
-import { jobText } from '../../../text/vehicle-entries.ts';
+import { jobText } from '../../../text/vehicle-work.ts';
 import { DayField } from '../../../ui/day-field.tsx';
 import { NumberField } from '../../../ui/number-field.tsx';
 import { SelectField } from '../../../ui/select-field.tsx';

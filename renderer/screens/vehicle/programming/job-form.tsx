@@ -2,7 +2,8 @@
 import { moduleOriginSchema } from '../../../../app/domain/programming/programming-job.ts';
 import { moduleKinds, standardSteps } from '../../../../app/domain/programming/standard-steps.ts';
 import type { Editing } from '../../../state/use-edit-draft.ts';
-import { codeText, jobText } from '../../../text/vehicle-entries.ts';
+import { codeText } from '../../../text/vehicle-entries.ts';
+import { jobText } from '../../../text/vehicle-work.ts';
 import { CheckField } from '../../../ui/check-field.tsx';
 import { DayField } from '../../../ui/day-field.tsx';
 import { SelectField } from '../../../ui/select-field.tsx';

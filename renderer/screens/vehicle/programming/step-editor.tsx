@@ -2,7 +2,7 @@
 import type { ProgrammingStep } from '../../../../app/domain/programming/programming-job.ts';
 import { newIdentifier } from '../../../state/new-identifier.ts';
 import type { Editing } from '../../../state/use-edit-draft.ts';
-import { jobText } from '../../../text/vehicle-entries.ts';
+import { jobText } from '../../../text/vehicle-work.ts';
 import { Button } from '../../../ui/button.tsx';
 import { CheckField } from '../../../ui/check-field.tsx';
 import { TextField } from '../../../ui/text-field.tsx';

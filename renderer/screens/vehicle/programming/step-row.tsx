@@ -7,7 +7,7 @@ import { newIdentifier } from '../../../state/new-identifier.ts';
 import { notify } from '../../../state/notice-store.ts';
 import { errorSentence } from '../../../text/errors.ts';
 import { sayDay } from '../../../text/say-day.ts';
-import { jobText } from '../../../text/vehicle-entries.ts';
+import { jobText } from '../../../text/vehicle-work.ts';
 import { Button } from '../../../ui/button.tsx';
 import { showMinutes } from '../labour/minutes-text.ts';
 import { personName } from '../ledger/choices.ts';

@@ -1,0 +1,181 @@
+// Words of the work on a vehicle: programming, labour, sublet work, other costs, checks, notes, sale.
+import type { AttemptOutcome, ModuleOrigin, ProgrammingRoute } from '../../app/domain/programming/programming-job.ts';
+import type { ModuleKind } from '../../app/domain/programming/standard-steps.ts';
+import type { SignOff } from '../../app/domain/readiness/sign-off.ts';
+import { plural } from '../../app/domain/shared/text.ts';
+
+export const jobText = {
+  add: 'Add programming job',
+  empty: 'No module to program.',
+  comesFirst:
+    'The maker’s service information and local law come before these steps. Work that needs a licence is for those who hold it.',
+  module: 'Module',
+  origin: 'The module is',
+  origins: {
+    new: 'New',
+    used: 'Used, from another vehicle',
+    repaired: 'Repaired and returned',
+    cloned: 'Cloned from the old one',
+    kept: 'The one in the vehicle',
+  } satisfies Record<ModuleOrigin, string>,
+  openedOn: 'Opened on',
+  fault: 'For the fault',
+  part: 'Is the part',
+  code: 'Needs the code',
+  note: 'Note',
+  kind: 'Usual steps for',
+  kinds: {
+    body: 'a body module',
+    engine: 'engine or transmission',
+    immobiliser: 'immobiliser or keys',
+    cluster: 'the instrument cluster',
+    radio: 'a radio',
+    airbag: 'an airbag module',
+    chassis: 'brakes or steering',
+    'driver-assistance': 'camera or radar',
+    'high-voltage': 'the high-voltage system',
+    other: 'any other module',
+  } satisfies Record<ModuleKind, string>,
+  withUsual: 'Begin with the usual steps',
+  usualPreview: (count: number) => `The ${count} usual steps (common practice; the maker’s own order comes first)`,
+  steps: 'Steps',
+  step: 'Step',
+  stepTitle: (number: number) => `Step ${number}`,
+  detail: 'Detail',
+  minutes: 'Usual time',
+  needsPart: 'Needs the part',
+  needsCode: 'Needs the code',
+  cannotBeUndone: 'Cannot be undone',
+  leftOutReason: 'Left out because',
+  addStep: 'Another step',
+  moveUp: (title: string) => `Move up: ${title}`,
+  moveDown: (title: string) => `Move down: ${title}`,
+  takeOut: (title: string) => `Take out: ${title}`,
+  up: '↑',
+  down: '↓',
+  out: 'Take out',
+  noSteps: 'No steps written yet. Add the usual ones, or write the maker’s own.',
+  progress: (done: number, all: number) => `${done} of ${all} steps done`,
+  closed: 'finished',
+  correct: 'Correct the job and its steps',
+  waits: (why: string) => `waits: ${why}`,
+  missing: (what: readonly string[]) => `Missing: ${what.join('; ')}`,
+  states: { done: 'done', 'left-out': 'left out', next: 'next', later: 'later', blocked: 'blocked' },
+  doneOn: (day: string) => `done ${day}`,
+  leftOut: (reason: string) => `left out: ${reason}`,
+  about: (time: string) => `about ${time}`,
+  record: 'Record an attempt',
+  recordShort: 'Record',
+  recordFor: (title: string) => `Record an attempt: ${title}`,
+  doneToday: 'Done today',
+  attempts: 'Attempts',
+  on: 'Day',
+  person: 'Who',
+  route: 'Route',
+  routes: {
+    'on-vehicle': 'On the vehicle',
+    bench: 'On the bench',
+    'pass-through': 'Maker’s software, pass-through device',
+    'sent-out': 'Sent out',
+    'by-hand': 'By hand, no tool',
+  } satisfies Record<ProgrammingRoute, string>,
+  outcome: 'Outcome',
+  outcomes: { worked: 'Worked', failed: 'Failed', stopped: 'Stopped' } satisfies Record<AttemptOutcome, string>,
+  voltsBefore: 'Volts before',
+  voltsLowest: 'Volts, lowest',
+  voltsAfter: 'Volts after',
+  message: 'What the tool or the vehicle showed',
+  volts: (before: string, lowest: string, after: string) => `${before} / ${lowest} / ${after} V`,
+} as const;
+
+export const labourText = {
+  add: 'Book work',
+  empty: 'No work booked.',
+  workedOn: 'Day',
+  person: 'Who',
+  minutes: 'Time',
+  minutesHint: '90, 1:30 or 1.5h',
+  notATime: 'This is not a time. Write minutes (90) or hours (1:30, 1.5h).',
+  what: 'What was done',
+  area: 'Area',
+  fault: 'On the fault',
+  total: (time: string) => `${time} h booked`,
+} as const;
+
+export const subletText = {
+  add: 'Add sublet work',
+  empty: 'Nothing given to somebody else.',
+  what: 'Work',
+  supplier: 'Given to',
+  area: 'Area',
+  fault: 'For the fault',
+  notedOn: 'Noted on',
+  sentOn: 'Sent on',
+  expectedOn: 'Expected back on',
+  backOn: 'Back on',
+  quoted: 'Quoted',
+  invoiced: 'Invoiced',
+  note: 'Note',
+  state: 'State',
+  amount: 'Amount',
+  states: { toSend: 'to send out', sent: (day: string) => `out since ${day}`, back: (day: string) => `back ${day}` },
+  quick: { sent: 'Sent today', back: 'Back today' },
+} as const;
+
+export const costText = {
+  add: 'Add cost',
+  empty: 'No other cost.',
+  spentOn: 'Day',
+  what: 'What for',
+  amount: 'Amount',
+  amountHint: 'A refund with a minus',
+} as const;
+
+export const checkText = {
+  empty: 'The shop’s checklist is empty. A manager writes it in Setup.',
+  check: 'Check',
+  who: 'Whose',
+  state: 'State',
+  stages: { verify: 'Proves the work', present: 'Makes it fit to be seen' },
+  notSigned: 'not signed',
+  results: { passed: 'passed', failed: 'failed', 'not-needed': 'not needed' } satisfies Record<
+    SignOff['result'],
+    string
+  >,
+  signed: (result: string, day: string, by: string) => `${result} ${day}, ${by}`,
+  quick: { passed: 'Passed today', failed: 'Failed …', 'not-needed': 'Not needed …' },
+  correct: 'Correct',
+  signedOn: 'Day',
+  signedBy: 'Who',
+  result: 'Result',
+  resultOptions: { passed: 'Passed', failed: 'Failed', 'not-needed': 'Not needed' } satisfies Record<
+    SignOff['result'],
+    string
+  >,
+  note: 'Note',
+} as const;
+
+export const noteText = {
+  add: 'Add note',
+  empty: 'No note.',
+  on: 'Day',
+  text: 'Note',
+  by: 'Written by',
+  hint: 'Ctrl+Enter saves',
+} as const;
+
+export const saleText = {
+  sale: 'Sale',
+  notSold: 'Not sold.',
+  soldOn: 'Sold on',
+  price: 'Price',
+  buyer: 'Buyer',
+  sell: 'Sell it',
+  saveSale: 'Record the sale',
+  correct: 'Correct the sale',
+  takeBack: 'Take the sale back',
+  takenBack: 'The sale was taken back; the vehicle is in stock again.',
+  held: (count: number) =>
+    `${plural(count, 'gate still holds', 'gates still hold')} this vehicle. A sale can be recorded all the same; what is open then stays written in the record:`,
+  belowCost: 'This is less than what has been spent on it.',
+} as const;
