@@ -35,5 +35,5 @@ export const sheetsText = {
   initials: 'initials',
   concerns: (what: string) => `Here: ${what}.`,
   printedBy: (by: string, when: string) => `Printed by ${by}, ${when}`,
-  barcode: (label: string) => `Bar code${label === '' ? '' : ` of the ${label}`}:`,
+  barcode: (label: string) => (label === '' ? 'Bar code:' : `Bar code (${label}):`),
 } as const;
