@@ -1,0 +1,146 @@
+// Rules over the facts of a code request: proof of ownership before it is asked, days in order, nothing in the future.
+// The rules on asking and answering that hold for every record are in ../vehicle/fact-rules.ts; these come on top.
+import type { Day } from '../shared/day.ts';
+import type { ChangeProblem } from '../vehicle/change-problem.ts';
+import { missingFromRequest } from './code-form.ts';
+import type { CodeKindFacts } from './code-kinds.ts';
+import type { RequestFacts } from './request-facts.ts';
+
+/**
+ * Why the request may not be printed or marked asked; empty when it may. Proof of ownership comes first: codes are asked for vehicles
+ * that the dealer owns (own rule; the schemes of trade-facts 6.6 check authority before the operation too).
+ */
+export function whyNotAskable(
+  request: Pick<RequestFacts, 'proof' | 'deviceSerial' | 'module' | 'reason'>,
+  vin: string,
+  kind: CodeKindFacts,
+): readonly ChangeProblem[] {
+  const { proof, deviceSerial, module, reason } = request;
+  const proofProblems: ChangeProblem[] =
+    proof === null
+      ? [
+          {
+            field: 'proof',
+            sentence:
+              'Record the proof of ownership before the code is asked for: which document, when it was checked, by whom.',
+          },
+        ]
+      : [];
+  return [...proofProblems, ...missingFromRequest(kind, { vin, deviceSerial, module, reason })];
+}
+
+type Happened = readonly [field: string, name: string, day: Day];
+
+function dayProblems(days: readonly Happened[], today: Day, notBefore: Happened | null): ChangeProblem[] {
+  return days.flatMap(([field, name, day]): ChangeProblem[] => {
+    if (day > today)
+      return [{ field, sentence: `${name} lies in the future (${day}). Write the day on which it happened.` }];
+    if (notBefore !== null && day < notBefore[2])
+      return [
+        {
+          field,
+          sentence: `${name} (${day}) is before ${notBefore[1].toLowerCase()} (${notBefore[2]}). Correct one of the two days.`,
+        },
+      ];
+    return [];
+  });
+}
+
+function chaseProblems(request: RequestFacts, today: Day): ChangeProblem[] {
+  const { askedOn, answeredOn, chases } = request;
+  if (chases.length === 0) return [];
+  if (askedOn === null)
+    return [{ field: 'askedOn', sentence: 'Only what was asked for can be chased. Write the day it was asked.' }];
+  const days = chases.map(
+    (chase, index): Happened => [`chases.${index}.chasedOn`, 'The day it was chased', chase.chasedOn],
+  );
+  const late = chases.flatMap((chase, index): ChangeProblem[] =>
+    answeredOn !== null && chase.chasedOn > answeredOn
+      ? [
+          {
+            field: `chases.${index}.chasedOn`,
+            sentence: `It was chased (${chase.chasedOn}) after the answer had come (${answeredOn}). Correct one of the two days.`,
+          },
+        ]
+      : [],
+  );
+  const promises = chases.flatMap((chase, index): ChangeProblem[] =>
+    chase.promisedOn !== null && chase.promisedOn < chase.chasedOn
+      ? [
+          {
+            field: `chases.${index}.promisedOn`,
+            sentence: `The promised day (${chase.promisedOn}) is before the day it was chased (${chase.chasedOn}). Correct one of the two days.`,
+          },
+        ]
+      : [],
+  );
+  return [...dayProblems(days, today, ['askedOn', 'The day it was asked', askedOn]), ...late, ...promises];
+}
+
+function tryProblems(request: RequestFacts, today: Day): ChangeProblem[] {
+  const { answeredOn, outcome, tries } = request;
+  if (tries.length === 0) return [];
+  if (answeredOn === null || outcome !== 'given')
+    return [
+      { field: 'outcome', sentence: 'Only a code that was given can be tried. Write the day on which it was given.' },
+    ];
+  const days = tries.map(
+    (attempt, index): Happened => [`tries.${index}.triedOn`, 'The day it was tried', attempt.triedOn],
+  );
+  const order = tries.flatMap((attempt, index): ChangeProblem[] => {
+    const before = tries[index - 1];
+    return before && attempt.triedOn < before.triedOn
+      ? [
+          {
+            field: `tries.${index}.triedOn`,
+            sentence: 'Tries are kept in the order in which they happened. Correct the day.',
+          },
+        ]
+      : [];
+  });
+  const right = tries.flatMap((attempt, index): ChangeProblem[] =>
+    attempt.result === 'right' && (attempt.lockedUntil !== null || attempt.triesLeft === 0)
+      ? [
+          {
+            field: `tries.${index}.result`,
+            sentence: 'A right code does not lock the device. Say that it was wrong, or clear the lock.',
+          },
+        ]
+      : [],
+  );
+  return [...dayProblems(days, today, ['answeredOn', 'The day of the answer', answeredOn]), ...order, ...right];
+}
+
+function closingProblems(request: RequestFacts, today: Day): ChangeProblem[] {
+  const { closedOn, closedWhy, tries, filing } = request;
+  const problems: ChangeProblem[] = [];
+  const over = [...tries.map((attempt) => attempt.triedOn), request.answeredOn ?? request.askedOn ?? request.notedOn];
+  const last = over.sort().at(-1) ?? request.notedOn;
+  if (closedOn !== null)
+    problems.push(
+      ...dayProblems([['closedOn', 'The day it was closed', closedOn]], today, [
+        'closedOn',
+        'The last day on which something happened to it',
+        last,
+      ]),
+    );
+  if (closedOn !== null && closedWhy.trim() === '' && tries.at(-1)?.result !== 'right')
+    problems.push({ field: 'closedWhy', sentence: 'Say why it is closed although no code has worked.' });
+  if (filing === null) return problems;
+  const days: Happened[] = [];
+  if (filing.transactionOn !== null)
+    days.push(['filing.transactionOn', 'The day of the transaction', filing.transactionOn]);
+  if (filing.filedOn !== null) days.push(['filing.filedOn', 'The day of filing', filing.filedOn]);
+  problems.push(...dayProblems(days, today, null));
+  if (filing.filedOn !== null && filing.transactionOn !== null && filing.filedOn < filing.transactionOn)
+    problems.push({
+      field: 'filing.filedOn',
+      sentence: `It was filed (${filing.filedOn}) before the transaction (${filing.transactionOn}). Correct one of the two days.`,
+    });
+  return problems;
+}
+
+/** What is wrong with the later life of a request, as seen today; empty when nothing is. */
+export function requestLifeProblems(request: RequestFacts, today: Day): readonly ChangeProblem[] {
+  return [...chaseProblems(request, today), ...tryProblems(request, today), ...closingProblems(request, today)];
+}
