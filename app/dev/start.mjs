@@ -1,11 +1,10 @@
 // `npm start -- …`: builds where needed and opens the program, on a virtual screen where there is none.
-// Extra arguments go to the program. Ctrl-C ends everything that was started here.
+// Without --fleet the program opens the fleet it had open last, at first a copy of the sample fleet. Extra arguments go to the
+// program. Ctrl-C ends everything that was started here.
 import { spawn } from 'node:child_process';
-import { cpSync, existsSync, renameSync } from 'node:fs';
-import path from 'node:path';
 import process from 'node:process';
 import { prepareGround } from './ground.mjs';
-import { cacheFolder, fromCallersFolder, projectFolder } from './project-paths.mjs';
+import { fromCallersFolder } from './project-paths.mjs';
 
 /**
  * The program reads `--fleet=DIR` with a full path; people also type `--fleet DIR` and paths from where they are.
@@ -25,26 +24,8 @@ function programArguments(typed) {
   return args;
 }
 
-/** A copy of the sample fleet that may be changed at will and stays until somebody deletes it. */
-function sampleCopy() {
-  const copy = path.join(cacheFolder, 'sample-fleet');
-  if (!existsSync(copy)) {
-    const unfinished = `${copy}-${process.pid}`;
-    cpSync(path.join(projectFolder, 'sample-fleet', 'current'), unfinished, { recursive: true });
-    renameSync(unfinished, copy);
-  }
-  return copy;
-}
-
 async function start() {
   const args = programArguments(process.argv.slice(2));
-  if (!args.some((arg) => arg.startsWith('--fleet='))) {
-    const fleet = sampleCopy();
-    console.log(
-      `Fleet: ${path.relative(projectFolder, fleet)}, a copy of the sample fleet (another: npm start -- --fleet DIR).`,
-    );
-    args.push(`--fleet=${fleet}`);
-  }
   const ground = await prepareGround();
   const child = spawn(ground.executablePath, [...ground.args, ...args], {
     stdio: 'inherit',

@@ -7,7 +7,6 @@ const mostLines = 300;
 const longer: Readonly<Record<string, string>> = {
   'app/domain/programming/general-pack-rules.ts':
     'One table of order rules, each with its reason and source; data without logic.',
-  'renderer/text/vehicle-entries.ts': 'The words of every kind of entry of a vehicle; a list without logic.',
 };
 
 const sources = [...filesBelow('app', /\.(tsx?|mjs|css)$/), ...filesBelow('renderer', /\.(tsx?|css|html)$/)];
