@@ -8,7 +8,7 @@ import type { RequestFacts } from './request-facts.ts';
 
 /**
  * Why the request may not be printed or marked asked; empty when it may. Proof of ownership comes first: codes are asked for vehicles
- * that the dealer owns (own rule; the schemes of trade-facts 6.6 check authority before the operation too).
+ * that the dealer owns (own rule; the NASTF Secure Data Release Model also checks authority before the operation).
  */
 export function whyNotAskable(
   request: Pick<RequestFacts, 'proof' | 'deviceSerial' | 'module' | 'reason'>,
