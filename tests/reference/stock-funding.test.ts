@@ -2,6 +2,7 @@
 // a public used-vehicle retailer's debt note (quarterly report to the SEC, third quarter of 2017).
 import { describe, expect, it } from 'vitest';
 import { fundingCost } from '../../app/domain/money/funding-cost.ts';
+import { payoffDueOn } from '../../app/domain/money/payoff-day.ts';
 import { addDays } from '../../app/domain/shared/day.ts';
 import { makeDraw, makePlan, tenPercentOfOriginal } from '../domain/money/funding-plan-maker.ts';
 
@@ -64,6 +65,18 @@ describe('the clause of the debt note', () => {
     const cost = fundingCost(plan, makeDraw({ principalCents: 10_000_00 }), '2026-02-01');
     expect(cost.missing).toHaveLength(1);
     expect(cost.missing[0]).toContain('wholesale value');
+  });
+});
+
+describe('the pay-off after a sale', () => {
+  const calendar = { workDays: [1, 2, 3, 4, 5], minutesPerDay: 480, holidays: ['2026-05-25'] };
+
+  it('is due five business days after it, as in the debt note, over a weekend and Memorial Day', () => {
+    expect(payoffDueOn(makePlan({ payoffWorkingDays: 5 }), '2026-05-21', calendar)).toBe('2026-05-29');
+  });
+
+  it('has no day where the plan names none', () => {
+    expect(payoffDueOn(makePlan(), '2026-05-21', calendar)).toBeNull();
   });
 });
 

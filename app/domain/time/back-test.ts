@@ -9,7 +9,7 @@ import type { ForecastContext } from './open-network.ts';
 import { openWork } from './open-work.ts';
 import { recordAsOf } from './record-as-of.ts';
 import { type Random, seededRandom, seedOf } from './seeded-random.ts';
-import { turnaroundHistory } from './turnaround.ts';
+import { medianOf, turnaroundHistory } from './turnaround.ts';
 import { turnaroundCases } from './turnaround-cases.ts';
 
 export type BackTestCase = {
@@ -85,6 +85,6 @@ export function backTest(history: readonly Vehicle[], options: BackTestOptions):
     withoutHistory,
     likelyMet: cases.filter(({ likelyOn, readyOn }) => readyOn <= likelyOn).length,
     safeMet: cases.filter(({ safeOn, readyOn }) => readyOn <= safeOn).length,
-    medianMissDays: misses[Math.floor((misses.length - 1) / 2)] ?? null,
+    medianMissDays: misses.length === 0 ? null : medianOf(misses),
   };
 }
