@@ -52,7 +52,8 @@ export function closeBeforeQuitting(window: BrowserWindow, close: () => Promise<
     event.preventDefault();
     void closeOnce().then(() => {
       isDone = true;
-      app.quit();
+      // Closing may be done before this event is: while it still asks, Electron takes no other quit.
+      setImmediate(() => app.quit());
     });
   });
   // Windows does not announce quitting when the person signs out or the computer shuts down; Linux and macOS ask.
