@@ -47,17 +47,19 @@ function planRow(desk: Desk, blocks: readonly Caution[]): Row {
   };
 }
 
+const gutterAbove = 2.5;
+
 export function planCautions(desk: Desk, blocks: readonly Caution[]): Plan {
   const isOdd = blocks.length % 2 === 1;
   const groups: Caution[][] = isOdd ? [blocks.slice(0, 1)] : [];
   for (let start = isOdd ? 1 : 0; start < blocks.length; start += 2) groups.push(blocks.slice(start, start + 2));
   const rows = groups.map((group) => planRow(desk, group));
   return {
-    lead: rows[0] ? rowHeight(rows[0]) : 0,
+    lead: rows[0] ? gutterAbove + rowHeight(rows[0]) : 0,
     leansOnNext: false,
     draw: () => {
       for (const row of rows) {
-        desk.flow.space(2.5);
+        desk.flow.space(gutterAbove);
         desk.flow.row(row);
         desk.flow.space(2.5);
       }

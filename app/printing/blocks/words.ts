@@ -11,6 +11,7 @@ export function planHeading(desk: Desk, block: Block<'heading'>): Plan {
   const isMain = block.level === 2;
   const style = isMain ? type.heading2 : type.heading3;
   const above = isMain ? 12 : 7;
+  const below = isMain ? 3 : 1;
   const row: Row = {
     columns: [
       {
@@ -23,12 +24,12 @@ export function planHeading(desk: Desk, block: Block<'heading'>): Plan {
     ...(isMain ? { after: (_, bottom) => pen.rule(frame.left, bottom, frame.right, bottom, 0.9, ink) } : {}),
   };
   return {
-    lead: rowHeight(row) + above,
+    lead: above + rowHeight(row) + below,
     leansOnNext: true,
     draw: () => {
       desk.flow.space(above);
       desk.flow.row(row);
-      desk.flow.space(isMain ? 3 : 1);
+      desk.flow.space(below);
     },
   };
 }
@@ -43,12 +44,14 @@ export function planParagraph(desk: Desk, block: Block<'paragraph'>): Plan {
     columns: [{ x: frame.left, strips, element: () => pen.element(desk.root, 'P') }],
     mayPart: strips.length > 5,
   };
+  const above = 2;
   return {
-    lead: Math.min(rowHeight(row), 3 * style.lineHeight),
+    // What may be parted begins with a few lines; what may not needs its whole height.
+    lead: above + (row.mayPart ? 3 * style.lineHeight : rowHeight(row)),
     leansOnNext: false,
     draw: () => {
       if (strips.length === 0) return;
-      desk.flow.space(2);
+      desk.flow.space(above);
       desk.flow.row(row);
       desk.flow.space(3);
     },
@@ -60,8 +63,10 @@ export function planBullets(desk: Desk, block: Block<'bullets'>): Plan {
   const indent = 12;
   const items = block.items.map((item) => textStrips(pen, pen.lines(item, frame.width - indent, type.body), type.body));
   const style = type.body;
+  const itemGap = 1.5;
+  const firstLines = items[0]?.length ?? 0;
   return {
-    lead: Math.min(2, items[0]?.length ?? 0) * style.lineHeight,
+    lead: (firstLines > 5 ? 2 : firstLines) * style.lineHeight + itemGap,
     leansOnNext: false,
     draw: () => {
       if (items.length === 0) return;
@@ -73,7 +78,7 @@ export function planBullets(desk: Desk, block: Block<'bullets'>): Plan {
             { x: frame.left, strips: textStrips(pen, ['–'], style), element: () => pen.element(item, 'Lbl') },
             { x: frame.left + indent, strips, element: () => pen.element(item, 'LBody') },
           ],
-          padBottom: 1.5,
+          padBottom: itemGap,
           mayPart: strips.length > 5,
         });
       }
