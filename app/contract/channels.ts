@@ -1,9 +1,22 @@
 // Everything the page may ask of the main process, once: name, what goes in, what comes out, who may, whether it changes anything.
 // No channel takes a path or a URL.
 import { z } from 'zod';
-import { checkSchema, dealerSchema, personSchema, ratesSchema, roleSchema } from '../domain/fleet/shop.ts';
+import { ageingBandsSchema } from '../domain/fleet/ageing.ts';
+import {
+  checkSchema,
+  dealerSchema,
+  fundingPlansSchema,
+  personSchema,
+  ratesSchema,
+  roleSchema,
+  sellingTermsSchema,
+} from '../domain/fleet/shop.ts';
+import { saleTaxSchema } from '../domain/money/margin-tax.ts';
+import { valueLossCurveSchema } from '../domain/money/value-loss.ts';
 import { identifierSchema } from '../domain/shared/identifier.ts';
 import { sheetKindSchema, sheetSchema } from '../domain/sheets/sheet.ts';
+import { turnaroundSettingsSchema } from '../domain/time/turnaround-settings.ts';
+import { workingCalendarSchema } from '../domain/time/working-calendar.ts';
 import { vehicleChangeSchema } from '../domain/vehicle/change.ts';
 import { takeInSchema } from '../domain/vehicle/take-in.ts';
 import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema } from './views.ts';
@@ -20,6 +33,13 @@ const shopPartSchema = z.discriminatedUnion('part', [
   z.strictObject({ part: z.literal('rates'), value: ratesSchema }),
   z.strictObject({ part: z.literal('people'), value: z.array(personSchema).min(1).max(60) }),
   z.strictObject({ part: z.literal('checklist'), value: z.array(checkSchema).max(60) }),
+  z.strictObject({ part: z.literal('fundingPlans'), value: fundingPlansSchema }),
+  z.strictObject({ part: z.literal('saleTax'), value: saleTaxSchema }),
+  z.strictObject({ part: z.literal('selling'), value: sellingTermsSchema }),
+  z.strictObject({ part: z.literal('calendar'), value: workingCalendarSchema }),
+  z.strictObject({ part: z.literal('turnaround'), value: turnaroundSettingsSchema }),
+  z.strictObject({ part: z.literal('ageingBands'), value: ageingBandsSchema }),
+  z.strictObject({ part: z.literal('valueLoss'), value: valueLossCurveSchema }),
 ]);
 export type ShopPart = z.infer<typeof shopPartSchema>;
 

@@ -80,13 +80,20 @@ const costsSchema = z.strictObject({
   acquisitionCents: z.int(),
   reconditioningCents: z.int(),
   holdingCents: z.int(),
+  nextDayCents: z.int(),
   startingMarginCents: centsOrNull,
+  taxCents: centsOrNull,
   marginLeftCents: centsOrNull,
   marginExpectedCents: centsOrNull,
   marginUsedBasisPoints: z.int().nullable(),
   breakEvenOn: dayOrNull,
   budgetCents: centsOrNull,
   budgetLeftCents: centsOrNull,
+  writeDownCents: centsOrNull,
+  fundingBalanceCents: centsOrNull,
+  nextPayment: z
+    .strictObject({ dueOn: daySchema, cents: z.int(), balanceAfterCents: z.int(), what: z.string() })
+    .nullable(),
   missing: z.array(z.string()).readonly(),
 }) satisfies z.ZodType<Costs>;
 

@@ -1,5 +1,6 @@
 // The settings of a shop that has not been set up yet: neutral rates, one person, the checklist most shops need. All of it editable.
 import type { Shop } from '../domain/fleet/shop.ts';
+import { firstTurnaroundSettings } from '../domain/time/turnaround-settings.ts';
 
 /** Checks every shop starts with (common practice, no source); what makes each stale follows from what it vouches for. */
 export const startingChecklist: Shop['checklist'] = [
@@ -82,5 +83,12 @@ export const defaultShop: Shop = {
   },
   people: [{ id: 'manager', name: 'Manager', role: 'manager', labourCentsPerHour: null, isActive: true }],
   checklist: startingChecklist,
+  fundingPlans: [],
+  saleTax: { kind: 'none' },
+  selling: { retailCents: null, tradeCents: null, daysToSell: null, daysToTrade: null },
+  calendar: { workDays: [1, 2, 3, 4, 5], minutesPerDay: 480, holidays: [] },
+  turnaround: firstTurnaroundSettings,
+  ageingBands: [30, 60, 90],
+  valueLoss: [],
   sample: null,
 };

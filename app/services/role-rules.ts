@@ -19,6 +19,7 @@ type Rights = {
 
 const everyList: readonly FactList[] = [
   'scans',
+  'batteryReadings',
   'faults',
   'jobs',
   'attempts',
@@ -32,6 +33,7 @@ const everyList: readonly FactList[] = [
 ];
 const workshopLists: readonly FactList[] = [
   'scans',
+  'batteryReadings',
   'faults',
   'jobs',
   'attempts',
@@ -107,7 +109,7 @@ export function refusalOf(role: Role, vehicle: Vehicle, change: VehicleChange): 
 function withoutMoney(vehicle: Vehicle, { seesPartPrices, seesCodes }: Rights): Vehicle {
   return {
     ...vehicle,
-    purchase: { ...vehicle.purchase, priceCents: 0, feesCents: 0, transportCents: 0 },
+    purchase: { ...vehicle.purchase, priceCents: 0, feesCents: 0, transportCents: 0, fundingPlanId: null },
     targets: { askingCents: null, budgetCents: null, tradeValueCents: null, marginFloorCents: null },
     parts: seesPartPrices
       ? vehicle.parts

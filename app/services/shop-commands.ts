@@ -26,7 +26,7 @@ function shopProblems(shop: Shop): readonly Problem[] {
         sentence: 'Two people have this name. Add something that tells them apart.',
       });
   });
-  const ids = [...shop.people, ...shop.checklist].map((entry) => entry.id);
+  const ids = [...shop.people, ...shop.checklist, ...shop.fundingPlans].map((entry) => entry.id);
   if (new Set(ids).size !== ids.length)
     problems.push({ field: '', sentence: 'Two entries have the same identity. Add the last one again.' });
   return problems;
@@ -42,12 +42,18 @@ function removalProblems(context: DeskContext, before: Shop, after: Shop): reado
     ...before.checklist
       .filter((check) => !after.checklist.some((other) => other.id === check.id))
       .map(({ id, title }) => ({ id, name: title, field: 'checklist' })),
+    ...before.fundingPlans
+      .filter((plan) => !after.fundingPlans.some((other) => other.id === plan.id))
+      .map(({ id, name }) => ({ id, name, field: 'fundingPlans' })),
   ];
   return removed
     .filter(({ id }) => vehicles.some((text) => text.includes(`"${id}"`)))
     .map(({ field, name }) => ({
       field,
-      sentence: `“${name}” stands in the records of vehicles. Switch it off instead of removing it.`,
+      sentence:
+        field === 'fundingPlans'
+          ? `“${name}” stands in the records of vehicles. Name another plan at their purchase first, or keep it.`
+          : `“${name}” stands in the records of vehicles. Switch it off instead of removing it.`,
     }));
 }
 

@@ -126,6 +126,7 @@ export function takeInOf(stockNumber: string, vin: string): ChannelInput<'vehicl
       paperExpectedOn: null,
       paperReceivedOn: null,
       keysReceived: 1,
+      fundingPlanId: null,
     },
     arrival: { expectedOn: null, arrivedOn: '2026-03-04' },
     targets: { askingCents: 1_099_500, budgetCents: 150_000, tradeValueCents: 600_000, marginFloorCents: 80_000 },

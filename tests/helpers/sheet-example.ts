@@ -1,6 +1,8 @@
 // One invented vehicle in the middle of its work and the same one ready for sale, with an invented shop: what sheets are tried on.
 // Amounts are odd on purpose, so that a test can look for them.
+import { plainCode } from '../../app/domain/diagnosis/scan.ts';
 import type { Shop } from '../../app/domain/fleet/shop.ts';
+import { firstTurnaroundSettings } from '../../app/domain/time/turnaround-settings.ts';
 import { reckonVehicle, type VehicleReckoning } from '../../app/domain/vehicle/reckon.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 import {
@@ -89,6 +91,13 @@ export const exampleShop: Shop = {
     },
     { id: 'photographed', title: 'Photographed', stage: 'present', who: 'sales', staleAfter: ['body'], isActive: true },
   ],
+  fundingPlans: [],
+  saleTax: { kind: 'none' },
+  selling: { retailCents: null, tradeCents: null, daysToSell: null, daysToTrade: null },
+  calendar: { workDays: [1, 2, 3, 4, 5], minutesPerDay: 480, holidays: [] },
+  turnaround: firstTurnaroundSettings,
+  ageingBands: [30, 60, 90],
+  valueLoss: [],
   sample: { today: exampleToday },
 };
 
@@ -225,6 +234,7 @@ const purchase = {
   paperExpectedOn: '2026-03-10',
   paperReceivedOn: '2026-03-09',
   keysReceived: 2,
+  fundingPlanId: null,
 };
 
 const targets = { askingCents: 1_427_300, budgetCents: 137_100, tradeValueCents: 761_900, marginFloorCents: 95_300 };
@@ -236,17 +246,17 @@ const arrivalScan = makeScan('2026-03-04', {
       name: 'Engine',
       answered: true,
       codes: [
-        { code: 'U0140', status: 'present', words: 'Lost communication with body control module' },
-        { code: 'P0562', status: 'history', words: 'System voltage low' },
+        plainCode('U0140', 'present', 'Lost communication with body control module'),
+        plainCode('P0562', 'history', 'System voltage low'),
       ],
     },
     {
       name: 'Instrument cluster',
       answered: true,
-      codes: [{ code: 'U0140', status: 'present', words: 'Lost communication with body control module' }],
+      codes: [plainCode('U0140', 'present', 'Lost communication with body control module')],
     },
     { name: 'Brakes', answered: true, codes: [] },
-    { name: 'Airbag', answered: true, codes: [{ code: 'B0001', status: 'present', words: '' }] },
+    { name: 'Airbag', answered: true, codes: [plainCode('B0001', 'present')] },
     { name: 'Body control module', answered: false, codes: [] },
   ],
 });

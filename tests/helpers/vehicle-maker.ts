@@ -1,7 +1,7 @@
 // Small valid records for tests: a whole vehicle or one fact, with only what the test is about spelled out.
 import type { CodeRequest } from '../../app/domain/codes/code-request.ts';
 import type { Decision, Fault } from '../../app/domain/diagnosis/fault.ts';
-import type { Scan } from '../../app/domain/diagnosis/scan.ts';
+import { nothingElseRead, type Scan } from '../../app/domain/diagnosis/scan.ts';
 import type { Check, Person, Rates, Shop } from '../../app/domain/fleet/shop.ts';
 import type { OtherCost } from '../../app/domain/money/other-cost.ts';
 import type { Part } from '../../app/domain/parts/part.ts';
@@ -9,6 +9,7 @@ import type { Attempt, ProgrammingJob, ProgrammingStep } from '../../app/domain/
 import type { SignOff } from '../../app/domain/readiness/sign-off.ts';
 import type { Day } from '../../app/domain/shared/day.ts';
 import type { Stamp } from '../../app/domain/shared/fact.ts';
+import { firstTurnaroundSettings } from '../../app/domain/time/turnaround-settings.ts';
 import type { Identity } from '../../app/domain/vehicle/identity.ts';
 import type { Note } from '../../app/domain/vehicle/note.ts';
 import type { Arrival, Purchase, Targets } from '../../app/domain/vehicle/purchase.ts';
@@ -35,6 +36,7 @@ export function makeScan(takenOn: Day, about: About<Scan> = {}): Scan {
     takenOn,
     kind: 'pre-repair',
     device: 'shop reader',
+    ...nothingElseRead,
     modules: [{ name: 'Engine', answered: true, codes: [] }],
     note: '',
     entered: stampAt(takenOn),
@@ -250,6 +252,7 @@ export function makeVehicle(boughtOn: Day, about: AboutVehicle = {}): Vehicle {
       paperExpectedOn: null,
       paperReceivedOn: boughtOn,
       keysReceived: 1,
+      fundingPlanId: null,
       ...purchase,
     },
     arrival: { expectedOn: null, arrivedOn: boughtOn, ...arrival },
@@ -261,6 +264,7 @@ export function makeVehicle(boughtOn: Day, about: AboutVehicle = {}): Vehicle {
       ...targets,
     },
     scans: [],
+    batteryReadings: [],
     faults: [],
     jobs: [],
     attempts: [],
@@ -322,6 +326,13 @@ export function makeShop(about: { readonly rates?: Partial<Rates>; readonly chec
     rates: { ...noHoldingCost, ...about.rates },
     people: [makePerson('technician-1'), makePerson('manager-1', { role: 'manager' })],
     checklist: [...(about.checklist ?? [roadTest, cleaned])],
+    fundingPlans: [],
+    saleTax: { kind: 'none' },
+    selling: { retailCents: null, tradeCents: null, daysToSell: null, daysToTrade: null },
+    calendar: { workDays: [1, 2, 3, 4, 5], minutesPerDay: 480, holidays: [] },
+    turnaround: firstTurnaroundSettings,
+    ageingBands: [30, 60, 90],
+    valueLoss: [],
     sample: null,
   };
 }

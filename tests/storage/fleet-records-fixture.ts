@@ -1,5 +1,6 @@
 // Invented records for the storage and fault tests. No test runner in here: a process of its own uses it too.
 import type { Shop } from '../../app/domain/fleet/shop.ts';
+import { firstTurnaroundSettings } from '../../app/domain/time/turnaround-settings.ts';
 import { newVehicle } from '../../app/domain/vehicle/take-in.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 
@@ -32,6 +33,7 @@ export function aVehicle(id: string, keyTag = 'K1'): Vehicle {
         paperExpectedOn: null,
         paperReceivedOn: null,
         keysReceived: 1,
+        fundingPlanId: null,
       },
       arrival: { expectedOn: null, arrivedOn: '2026-02-01' },
       targets: { askingCents: null, budgetCents: null, tradeValueCents: null, marginFloorCents: null },
@@ -61,6 +63,13 @@ export function aShop(name = 'Invented Motors'): Shop {
     },
     people: [{ id: 'person-1', name: 'Ada Invented', role: 'manager', labourCentsPerHour: null, isActive: true }],
     checklist: [],
+    fundingPlans: [],
+    saleTax: { kind: 'none' },
+    selling: { retailCents: null, tradeCents: null, daysToSell: null, daysToTrade: null },
+    calendar: { workDays: [1, 2, 3, 4, 5], minutesPerDay: 480, holidays: [] },
+    turnaround: firstTurnaroundSettings,
+    ageingBands: [30, 60, 90],
+    valueLoss: [],
     sample: null,
   };
 }

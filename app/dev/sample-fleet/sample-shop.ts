@@ -1,6 +1,7 @@
 // The invented dealer of the sample fleet: its people, rates, checklist, and whom it buys from and sends work to. No real name is meant.
 import type { Shop } from '../../domain/fleet/shop.ts';
 import type { Day } from '../../domain/shared/day.ts';
+import { firstTurnaroundSettings } from '../../domain/time/turnaround-settings.ts';
 
 /** A Wednesday. Everything in the sample happened on or before it. */
 export const sampleToday: Day = '2026-03-18';
@@ -54,6 +55,9 @@ export const checks = {
   photographed: 'photographed',
   windowForm: 'window-form',
 } as const;
+
+/** An invented lender's terms. */
+export const plans = { yard: 'hollin-stock-finance' } as const;
 
 export const sampleShop: Shop = {
   dealer: {
@@ -146,6 +150,46 @@ export const sampleShop: Shop = {
       staleAfter: [],
       isActive: true,
     },
+  ],
+  fundingPlans: [
+    {
+      id: plans.yard,
+      name: 'Hollin Stock Finance (invented)',
+      advancePpm: 900_000,
+      ratePpm: 92_500,
+      rateChanges: [{ from: '2026-02-02', ratePpm: 89_000 }],
+      dayCount: 'actual-360',
+      freeDays: 0,
+      drawFeeCents: 95_00,
+      curtailments: [
+        { kind: 'percent-of-original', valuePpm: 100_000, dayMark: 45, every: { count: 30, unit: 'days' } },
+      ],
+      floor: { ofOriginalPpm: 500_000, ofWholesalePpm: null },
+      payoffWorkingDays: 5,
+    },
+  ],
+  saleTax: { kind: 'none' },
+  selling: { retailCents: 180_00, tradeCents: 120_00, daysToSell: null, daysToTrade: 3 },
+  calendar: {
+    workDays: [1, 2, 3, 4, 5],
+    minutesPerDay: 480,
+    holidays: [
+      '2025-05-26',
+      '2025-07-04',
+      '2025-09-01',
+      '2025-11-27',
+      '2025-12-25',
+      '2026-01-01',
+      '2026-05-25',
+      '2026-07-03',
+    ],
+  },
+  turnaround: firstTurnaroundSettings,
+  ageingBands: [15, 30, 45, 60, 90],
+  valueLoss: [
+    { heldDays: 30, lostPpm: 0 },
+    { heldDays: 90, lostPpm: 40_000 },
+    { heldDays: 180, lostPpm: 110_000 },
   ],
   sample: { today: sampleToday },
 };

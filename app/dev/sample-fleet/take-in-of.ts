@@ -2,6 +2,7 @@
 import type { Day } from '../../domain/shared/day.ts';
 import type { TakeIn } from '../../domain/vehicle/take-in.ts';
 import { type ModelKey, models } from './makes-and-models.ts';
+import { plans, sources } from './sample-shop.ts';
 import { sampleVin } from './sample-vin.ts';
 
 /** Amounts in whole dollars. */
@@ -27,6 +28,11 @@ export type Beginning = {
 
 const cents = (amount: number) => amount * 100;
 const centsOrNull = (amount: number | null) => (amount === null ? null : cents(amount));
+
+/** What an auction sold for 12,000 and more is bought on the invented lender's plan, the rest with own money. */
+function isFunded({ source, price }: Beginning): boolean {
+  return price >= 12_000 && (source === sources.auction || source === sources.fleetAuction);
+}
 
 export function takeInOf(stockNumber: string, serial: number, beginning: Beginning): TakeIn {
   const model = models[beginning.model];
@@ -55,6 +61,7 @@ export function takeInOf(stockNumber: string, serial: number, beginning: Beginni
       paperExpectedOn: beginning.paperBy,
       paperReceivedOn: null,
       keysReceived: beginning.keys,
+      fundingPlanId: isFunded(beginning) ? plans.yard : null,
     },
     arrival: { expectedOn: beginning.arrivesBy, arrivedOn: null },
     targets: {

@@ -1,11 +1,17 @@
-// The shop's own settings: who the dealer is, its rates, its people, its checklist. One record in the fleet folder.
+// The shop's own settings: who the dealer is, its rates and money terms, its people, checklist and calendar. One record in the fleet folder.
 import { z } from 'zod';
+import { fundingPlanSchema } from '../money/funding-plan.ts';
+import { saleTaxSchema } from '../money/margin-tax.ts';
+import { valueLossCurveSchema } from '../money/value-loss.ts';
 import { positiveCentsSchema } from '../shared/cents.ts';
 import { daySchema } from '../shared/day.ts';
 import { identifierSchema } from '../shared/identifier.ts';
 import { filledLineSchema, lineSchema, paragraphSchema } from '../shared/text.ts';
+import { turnaroundSettingsSchema } from '../time/turnaround-settings.ts';
+import { workingCalendarSchema } from '../time/working-calendar.ts';
 import { marketSchema } from '../vehicle/market.ts';
 import { workTouchSchema } from '../work/work-area.ts';
+import { ageingBandsSchema } from './ageing.ts';
 
 export const roleSchema = z.enum(['manager', 'technician', 'sales']);
 export type Role = z.infer<typeof roleSchema>;
@@ -28,7 +34,7 @@ export type Dealer = z.infer<typeof dealerSchema>;
 
 export const ratesSchema = z.strictObject({
   labourCentsPerHour: positiveCentsSchema,
-  /** Simple yearly interest on the purchase price, in parts per million: 8 % is 80,000. */
+  /** Cost of own money: simple yearly interest on what no funding plan lends, in parts per million: 8 % is 80,000. */
   fundingRatePpm: z.int().min(0).max(1_000_000),
   /** ISDA 2006 Definitions 4.16 (d) Actual/365 (Fixed) and (e) Actual/360. */
   dayCount: z.enum(['actual-365', 'actual-360']),
@@ -60,11 +66,32 @@ export const checkSchema = z.strictObject({
 });
 export type Check = z.infer<typeof checkSchema>;
 
+export const sellingTermsSchema = z.strictObject({
+  /** What selling one vehicle to a retail buyer, and to the trade, costs; null: nobody has said. */
+  retailCents: positiveCentsSchema.nullable(),
+  tradeCents: positiveCentsSchema.nullable(),
+  /** Days from ready to sold; null: the middle one of the shop's own sales. */
+  daysToSell: z.int().min(0).max(365).nullable(),
+  /** Days from today until a vehicle sold to the trade is off the lot. */
+  daysToTrade: z.int().min(0).max(365).nullable(),
+});
+export type SellingTerms = z.infer<typeof sellingTermsSchema>;
+
+export const fundingPlansSchema = z.array(fundingPlanSchema).max(40);
+
 export const shopSchema = z.strictObject({
   dealer: dealerSchema,
   rates: ratesSchema,
   people: z.array(personSchema).min(1).max(60),
   checklist: z.array(checkSchema).max(60),
+  fundingPlans: fundingPlansSchema,
+  saleTax: saleTaxSchema,
+  selling: sellingTermsSchema,
+  calendar: workingCalendarSchema,
+  turnaround: turnaroundSettingsSchema,
+  ageingBands: ageingBandsSchema,
+  /** Without points: the shop keeps no such curve. */
+  valueLoss: valueLossCurveSchema,
   /** Set in the invented sample only: the day the sample takes for today, and that everything in it is invented. */
   sample: z.strictObject({ today: daySchema }).nullable(),
 });

@@ -1,11 +1,22 @@
-// What a vehicle has cost, what is committed, what is still to come, and what is left of its margin. Tax is not here.
+// What a vehicle has cost, what is committed, what is still to come, and what is left of its margin. The rules of each part are elsewhere.
 import { isOpenRepair } from '../diagnosis/fault.ts';
-import type { Person, Rates } from '../fleet/shop.ts';
+import type { Person, Rates, SellingTerms } from '../fleet/shop.ts';
 import { type Cents, roundToCents, sumCents } from '../shared/cents.ts';
 import { addDays, type Day, laterDay } from '../shared/day.ts';
 import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
-import { daysPaidFor, holdingCost } from './holding-cost.ts';
+import type { CurtailmentPayment } from './curtailments.ts';
+import { marginTax, type SaleTax } from './margin-tax.ts';
+import { lowerOfCostAndRealisable, stockCostCents } from './net-realisable.ts';
+import { furtherValueLoss, type ValueLossCurve } from './value-loss.ts';
+import {
+  furtherVehicleHolding,
+  type HoldingTerms,
+  heldDaysPaidFor,
+  lastDayNotNegative,
+  type VehicleHolding,
+  vehicleHolding,
+} from './vehicle-holding.ts';
 
 export type CostGroup =
   | 'purchase'
@@ -40,20 +51,29 @@ export type Costs = {
   /** Spent on parts, cores, labour, sublet, codes and other. */
   readonly reconditioningCents: Cents;
   readonly holdingCents: Cents;
+  /** What one more day costs; 0 once it is sold. */
+  readonly nextDayCents: Cents;
   /** Asking (or sale) price less acquisition; null without a price. */
   readonly startingMarginCents: Cents | null;
-  /** Price less everything spent. */
+  /** Tax on the margin at the asking (or sale) price; 0 where the shop pays none, null without a price. */
+  readonly taxCents: Cents | null;
+  /** Price less tax and everything spent. */
   readonly marginLeftCents: Cents | null;
-  /** Price less everything spent, committed and still to come. */
+  /** Price less tax and everything spent, committed and still to come. */
   readonly marginExpectedCents: Cents | null;
   /** Spent on reconditioning and holding, in hundredths of a per cent of the starting margin; null when there is no margin. */
   readonly marginUsedBasisPoints: number | null;
-  /** The last day on which the expected margin is not negative if nothing but holding is added; null when not foreseeable. */
+  /** The last day on which the expected margin is not negative if nothing but holding, and value lost with age, is added; null when not foreseeable. */
   readonly breakEvenOn: Day | null;
   readonly budgetCents: Cents | null;
   /** Of the budget, after reconditioning spent, committed and to come. Negative: over budget. */
   readonly budgetLeftCents: Cents | null;
-  /** Labour, sublet work or parts without an amount: the reckoning cannot count them. */
+  /** By how much the cost is above what it can be expected to bring, see net-realisable.ts; 0 when it is not, null when not known or sold. */
+  readonly writeDownCents: Cents | null;
+  /** Owed to the lender at the end of today; null without a plan or once it is sold. */
+  readonly fundingBalanceCents: Cents | null;
+  readonly nextPayment: CurtailmentPayment | null;
+  /** Labour, sublet work or parts without an amount, and terms that could not be applied. */
   readonly missing: readonly string[];
 };
 
@@ -155,16 +175,46 @@ function total(lines: readonly CostLine[], keep: (line: CostLine) => boolean): C
   return sumCents(lines.filter(keep).map((line) => line.cents));
 }
 
+/** What the money of a vehicle is reckoned by. */
+export type CostShop = HoldingTerms & {
+  readonly people: readonly Person[];
+  readonly saleTax: SaleTax;
+  readonly selling: Pick<SellingTerms, 'retailCents'>;
+  readonly valueLoss: ValueLossCurve;
+};
+
+function holdingLines({ funding, fundingCost, ownInterestCents, overheadCents }: VehicleHolding): CostLine[] {
+  const spent = (group: CostGroup, what: string, cents: Cents): CostLine => ({ group, state: 'spent', what, cents });
+  const ofPlan =
+    funding === null || fundingCost === null
+      ? []
+      : [
+          spent('interest', `Interest under ${funding.plan.name}`, fundingCost.interestCents),
+          spent('interest', `Fee of ${funding.plan.name}`, fundingCost.drawFeeCents),
+        ];
+  const own = funding === null ? 'Interest on the purchase price' : 'Interest on own money in the purchase price';
+  return [...ofPlan, spent('interest', own, ownInterestCents), spent('overhead', 'Lot cost by the day', overheadCents)];
+}
+
+function missingTerms({ purchase }: Vehicle, { funding, fundingCost }: VehicleHolding): readonly string[] {
+  if (funding === null)
+    return purchase.fundingPlanId === null
+      ? []
+      : ['its funding plan is no longer in the settings, own money is assumed'];
+  return fundingCost?.missing.length ? [`a trade value, at which ${funding.plan.name} stops its curtailments`] : [];
+}
+
 /**
- * Reckons the money of one vehicle as it stands after `heldDays`. All amounts in cents; a lost margin is negative.
- * How margin used is defined: own definition ("common practice, no source").
+ * Reckons the money of one vehicle as it stands after `heldDays`. All amounts in cents; a lost margin is negative. Margins are after the
+ * tax on the margin where the shop pays it. How margin used is defined: own definition ("common practice, no source").
  */
 export function reckonCosts(
   vehicle: Vehicle,
-  shop: { readonly rates: Rates; readonly people: readonly Person[] },
+  shop: CostShop,
   { today, heldDays }: { readonly today: Day; readonly heldDays: number },
 ): Costs {
-  const holding = holdingCost(vehicle.purchase.priceCents, heldDays, shop.rates);
+  const { purchase, targets, sale } = vehicle;
+  const holding = vehicleHolding(vehicle, shop, { until: sale?.soldOn ?? today, heldDays });
   const lines: CostLine[] = [
     ...purchaseLines(vehicle),
     ...partLines(vehicle),
@@ -174,25 +224,48 @@ export function reckonCosts(
     ...vehicle.otherCosts.map(
       (cost): CostLine => ({ group: 'other', state: 'spent', what: cost.what, cents: cost.amountCents }),
     ),
-    {
-      group: 'interest' as const,
-      state: 'spent' as const,
-      what: 'Interest on the purchase price',
-      cents: holding.interestCents,
-    },
-    { group: 'overhead' as const, state: 'spent' as const, what: 'Lot cost by the day', cents: holding.overheadCents },
+    ...holdingLines(holding),
   ].filter((line) => line.cents !== 0);
-  const { purchase, targets, sale } = vehicle;
   const spentCents = total(lines, (line) => line.state === 'spent');
   const committedCents = total(lines, (line) => line.state === 'committed');
   const toComeCents = total(lines, (line) => line.state === 'to-come');
   const acquisitionCents = sumCents([purchase.priceCents, purchase.feesCents, purchase.transportCents]);
   const reconditioningCents = total(lines, (line) => line.state === 'spent' && reconditioning.includes(line.group));
-  const holdingCents = holding.interestCents + holding.overheadCents;
   const priceCents = sale?.priceCents ?? targets.askingCents;
+  const taxAt = (sellingCents: Cents) =>
+    marginTax(shop.saleTax, { sellingCents, purchaseCents: purchase.priceCents }).taxCents;
+  const taxCents = priceCents === null ? null : taxAt(priceCents);
+  const left = priceCents === null || taxCents === null ? null : priceCents - taxCents;
   const startingMarginCents = priceCents === null ? null : priceCents - acquisitionCents;
-  const marginExpectedCents = priceCents === null ? null : priceCents - spentCents - committedCents - toComeCents;
+  const marginExpectedCents = left === null ? null : left - spentCents - committedCents - toComeCents;
   const budgetUsedCents = total(lines, (line) => reconditioning.includes(line.group));
+  const further = furtherVehicleHolding(vehicle, shop, { today, heldDays });
+  const lost = priceCents === null ? () => 0 : furtherValueLoss(shop.valueLoss, priceCents, heldDays);
+  const marginAfter = (days: number): Cents => {
+    if (priceCents === null || marginExpectedCents === null || taxCents === null) return 0;
+    const lostCents = lost(days);
+    return marginExpectedCents - further(days) - lostCents + taxCents - taxAt(priceCents - lostCents);
+  };
+  const breakEven = (): Day | null => {
+    if (marginExpectedCents === null || sale !== null) return null;
+    if (marginExpectedCents >= 0) {
+      const days = lastDayNotNegative(marginAfter);
+      return days === null ? null : addDays(today, days);
+    }
+    const beforeHolding = marginExpectedCents + holding.totalCents;
+    if (beforeHolding < 0) return purchase.boughtOn;
+    const paidFor = heldDaysPaidFor(beforeHolding, vehicle, shop, { today, heldDays });
+    return laterDay(purchase.boughtOn, addDays(today, paidFor - heldDays));
+  };
+  const realisable =
+    targets.askingCents === null || sale !== null
+      ? null
+      : lowerOfCostAndRealisable({
+          costCents: stockCostCents({ acquisitionCents, reconditioningCents }),
+          expectedPriceCents: targets.askingCents,
+          toCompleteCents: committedCents + toComeCents,
+          toSellCents: shop.selling.retailCents ?? 0,
+        });
   return {
     lines,
     spentCents,
@@ -200,40 +273,22 @@ export function reckonCosts(
     toComeCents,
     acquisitionCents,
     reconditioningCents,
-    holdingCents,
+    holdingCents: holding.totalCents,
+    nextDayCents: sale === null ? further(1) : 0,
     startingMarginCents,
-    marginLeftCents: priceCents === null ? null : priceCents - spentCents,
+    taxCents,
+    marginLeftCents: left === null ? null : left - spentCents,
     marginExpectedCents,
     marginUsedBasisPoints:
       startingMarginCents === null || startingMarginCents <= 0
         ? null
-        : Math.round(((reconditioningCents + holdingCents) * 10_000) / startingMarginCents),
-    breakEvenOn: sale === null ? breakEvenDay(marginExpectedCents, vehicle, shop.rates, { today, heldDays }) : null,
+        : Math.round(((reconditioningCents + holding.totalCents) * 10_000) / startingMarginCents),
+    breakEvenOn: breakEven(),
     budgetCents: targets.budgetCents,
     budgetLeftCents: targets.budgetCents === null ? null : targets.budgetCents - budgetUsedCents,
-    missing: missingAmounts(vehicle),
+    writeDownCents: realisable?.writeDownCents ?? null,
+    fundingBalanceCents: sale === null ? (holding.fundingCost?.balanceCents ?? null) : null,
+    nextPayment: sale === null ? (holding.fundingCost?.nextDue ?? null) : null,
+    missing: [...missingAmounts(vehicle), ...missingTerms(vehicle, holding)],
   };
-}
-
-/**
- * The last day on which the expected margin is not negative if nothing but holding is added. Where it is negative already, the day lies
- * in the past; a margin that was negative before any holding gives the day of purchase.
- */
-function breakEvenDay(
-  marginExpectedCents: Cents | null,
-  vehicle: Vehicle,
-  rates: Rates,
-  { today, heldDays }: { readonly today: Day; readonly heldDays: number },
-): Day | null {
-  if (marginExpectedCents === null) return null;
-  const { boughtOn, priceCents } = vehicle.purchase;
-  if (marginExpectedCents < 0) {
-    const { interestCents, overheadCents } = holdingCost(priceCents, heldDays, rates);
-    const beforeHolding = marginExpectedCents + interestCents + overheadCents;
-    if (beforeHolding < 0) return boughtOn;
-    const lasted = daysPaidFor(beforeHolding, priceCents, 0, rates);
-    return lasted === null ? null : laterDay(boughtOn, addDays(today, lasted - heldDays));
-  }
-  const days = daysPaidFor(marginExpectedCents, priceCents, heldDays, rates);
-  return days === null ? null : addDays(today, days);
 }

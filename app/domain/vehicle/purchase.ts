@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { positiveCentsSchema } from '../shared/cents.ts';
 import { daySchema } from '../shared/day.ts';
+import { identifierSchema } from '../shared/identifier.ts';
 import { lineSchema } from '../shared/text.ts';
 
 export const purchaseSchema = z.strictObject({
@@ -15,6 +16,8 @@ export const purchaseSchema = z.strictObject({
   paperExpectedOn: daySchema.nullable(),
   paperReceivedOn: daySchema.nullable(),
   keysReceived: z.int().min(0).max(20).nullable(),
+  /** The shop's funding plan that pays for it; null: own money. */
+  fundingPlanId: identifierSchema.nullable(),
 });
 export type Purchase = z.infer<typeof purchaseSchema>;
 

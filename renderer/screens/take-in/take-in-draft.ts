@@ -34,6 +34,7 @@ export type TakeInDraft = {
   readonly paperIsHere: boolean;
   readonly paperExpectedOn: Day | null;
   readonly keysReceived: number | null;
+  readonly fundingPlanId: string | null;
 };
 
 export function emptyTakeIn(
@@ -67,6 +68,7 @@ export function emptyTakeIn(
     paperIsHere: false,
     paperExpectedOn: null,
     keysReceived: null,
+    fundingPlanId: null,
   };
 }
 
@@ -116,6 +118,7 @@ export function finishTakeIn(draft: TakeInDraft, today: Day): Result<unknown, re
       paperExpectedOn: paperIsHere ? null : draft.paperExpectedOn,
       paperReceivedOn: paperIsHere ? today : null,
       keysReceived: draft.keysReceived,
+      fundingPlanId: draft.fundingPlanId,
     },
     arrival: { arrivedOn: isHere ? (arrivalOn ?? today) : null, expectedOn: isHere ? null : arrivalOn },
     targets: { askingCents: draft.askingCents, budgetCents: null, tradeValueCents: null, marginFloorCents: null },

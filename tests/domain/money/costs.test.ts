@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Rates } from '../../../app/domain/fleet/shop.ts';
 import { type CostLine, type Costs, labourCents, reckonCosts } from '../../../app/domain/money/costs.ts';
+import type { FundingPlan } from '../../../app/domain/money/funding-plan.ts';
 import { holdingCost } from '../../../app/domain/money/holding-cost.ts';
 import { addDays, type Day, daysBetween } from '../../../app/domain/shared/day.ts';
 import type { Vehicle } from '../../../app/domain/vehicle/vehicle.ts';
@@ -211,6 +212,107 @@ describe('any record', () => {
         expect(costs.marginExpectedCents).toBe(price === null ? null : price - sum(costs.lines));
       }),
     );
+  });
+});
+
+describe('a vehicle under a funding plan', () => {
+  const plan: FundingPlan = {
+    id: 'plan-one',
+    name: 'Stock plan',
+    advancePpm: 900_000,
+    ratePpm: 73_000,
+    rateChanges: [],
+    dayCount: 'actual-365',
+    freeDays: 0,
+    drawFeeCents: 50_00,
+    curtailments: [{ kind: 'percent-of-original', valuePpm: 100_000, dayMark: 30, every: null }],
+    floor: null,
+    payoffWorkingDays: 5,
+  };
+  const rates = { fundingRatePpm: 36_500, dayCount: 'actual-365' as const, overheadCentsPerDay: 10_00 };
+  const shop = { ...makeShop({ rates }), fundingPlans: [plan] };
+  const vehicle = makeVehicle(day, {
+    purchase: { priceCents: 1_000_000, fundingPlanId: plan.id },
+    targets: { askingCents: 1_200_000 },
+  });
+  const heldFor = (days: number) => reckonCosts(vehicle, shop, { today: addDays(day, days), heldDays: days });
+
+  it('bears the plan’s interest and fee, own money on what was not lent, and the lot cost', () => {
+    // 9,000.00 lent at 7.3 % is 1.80 a day, 1,000.00 own at 3.65 % is 0.10 a day, the lot 10.00 a day; 50.00 at the draw.
+    const costs = heldFor(20);
+    expect(costs.lines.filter(({ group }) => group === 'interest').map(({ what, cents }) => [what, cents])).toEqual([
+      ['Interest under Stock plan', 36_00],
+      ['Fee of Stock plan', 50_00],
+      ['Interest on own money in the purchase price', 2_00],
+    ]);
+    expect(costs.holdingCents).toBe(36_00 + 50_00 + 2_00 + 200_00);
+    expect(costs.nextDayCents).toBe(11_90);
+    expect(costs.fundingBalanceCents).toBe(900_000);
+    expect(costs.nextPayment).toMatchObject({ dueOn: addDays(day, 30), cents: 90_000, balanceAfterCents: 810_000 });
+  });
+
+  it('bears less interest after a curtailment', () => {
+    // 30 days of 1.80, then 10 of 1.62.
+    const line = heldFor(40).lines.find(({ what }) => what.startsWith('Interest under'));
+    expect(line?.cents).toBe(54_00 + 16_20);
+    expect(heldFor(40).nextDayCents).toBe(1_62 + 10 + 10_00);
+    expect(heldFor(40).nextPayment).toBeNull();
+  });
+
+  it('breaks even on the last day that every day tried leaves something', () => {
+    const { breakEvenOn } = heldFor(20);
+    if (breakEvenOn === null) throw new Error('It must break even some day.');
+    const days = daysBetween(day, breakEvenOn);
+    expect(heldFor(days).marginExpectedCents).toBeGreaterThanOrEqual(0);
+    expect(heldFor(days + 1).marginExpectedCents).toBeLessThan(0);
+    expect(heldFor(days + 30).breakEvenOn).toBe(breakEvenOn);
+  });
+
+  it('of a plan that is gone is reckoned with own money, and says so', () => {
+    const costs = reckonCosts(vehicle, { ...shop, fundingPlans: [] }, { today: addDays(day, 20), heldDays: 20 });
+    expect(costs.holdingCents).toBe(20_00 + 200_00);
+    expect(costs.missing).toEqual(['its funding plan is no longer in the settings, own money is assumed']);
+  });
+});
+
+describe('tax on the margin', () => {
+  const saleTax = { kind: 'on-margin', rate: { numerator: 20, denominator: 100 }, rounding: 'nearest' } as const;
+  it('lowers what is left and what is expected, and forgets every repair', () => {
+    const vehicle = makeVehicle(day, { otherCosts: [makeOtherCost(day, 50_000)], targets: { askingCents: 920_000 } });
+    const costs = reckonCosts(vehicle, { ...makeShop(), saleTax }, { today: day, heldDays: 0 });
+    // Bought for 8,000.00, asked 9,200.00: one sixth of 1,200.00.
+    expect(costs.taxCents).toBe(20_000);
+    expect(costs.marginLeftCents).toBe(920_000 - 20_000 - 800_000 - 50_000);
+    expect(costs.startingMarginCents).toBe(120_000);
+  });
+});
+
+describe('value lost with age', () => {
+  it('brings the day on which the margin is used up nearer, by the curve', () => {
+    const vehicle = makeVehicle(day, { targets: { askingCents: 1_000_000 } });
+    const valueLoss = [
+      { heldDays: 10, lostPpm: 0 },
+      { heldDays: 110, lostPpm: 250_000 },
+    ];
+    // 2,500.00 in 100 days is 25.00 a day from the tenth day on; 2,000.00 of margin are gone after 80 such days.
+    const costs = reckonCosts(vehicle, { ...makeShop(), valueLoss }, { today: day, heldDays: 0 });
+    expect(costs.breakEvenOn).toBe(addDays(day, 90));
+  });
+});
+
+describe('a vehicle that cost more than it can bring', () => {
+  it('is to be written down to the price less what is still to be spent, holding left out', () => {
+    const vehicle = makeVehicle(day, {
+      purchase: { priceCents: 800_000 },
+      targets: { askingCents: 830_000 },
+      parts: [makePart(day, { priceCents: 20_000 })],
+    });
+    const shop = makeShop({ rates: { overheadCentsPerDay: 1_000 } });
+    const selling = { ...shop.selling, retailCents: 15_000 };
+    const costs = reckonCosts(vehicle, { ...shop, selling }, { today: addDays(day, 10), heldDays: 10 });
+    expect(costs.writeDownCents).toBe(800_000 - (830_000 - 20_000 - 15_000));
+    expect(costsOf(makeVehicle(day)).writeDownCents).toBe(0);
+    expect(costsOf(makeVehicle(day, { targets: { askingCents: null } })).writeDownCents).toBeNull();
   });
 });
 
