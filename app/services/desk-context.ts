@@ -65,6 +65,11 @@ export function refuseStorage(problem: StorageProblem): Result<never, AppError> 
 
 const nobodyYet: Person = { id: 'manager', name: 'Manager', role: 'manager', labourCentsPerHour: null, isActive: true };
 
+/** What of the settings every role may know: no rates, no people’s rates. */
+function forEverybody({ dealer, checklist, inspection, supportRanges }: Shop) {
+  return { dealer, checklist, inspection, supportRanges };
+}
+
 export class DeskContext {
   readonly undo = new UndoStack();
   readonly #cache = new ReckoningCache();
@@ -158,8 +163,9 @@ export class DeskContext {
       theme: this.deps.deskSettings.get().theme,
       fleetName: shop.dealer.name,
       isSample: shop.sample !== null,
-      shop: kept === null ? null : { dealer: shop.dealer, checklist: shop.checklist },
+      shop: kept === null ? null : forEverybody(shop),
       people: shop.people.map(({ labourCentsPerHour: _hidden, ...person }) => person),
+      fundingPlans: rightsOf(role).seesMoney ? shop.fundingPlans.map((plan) => ({ id: plan.id, name: plan.name })) : [],
       person: { id, name, role },
       seesMoney: rightsOf(role).seesMoney,
       readOnlyReason: this.store.isReadOnly?.sentence ?? null,

@@ -1,20 +1,49 @@
-// The four parts of the shop's settings as a form holds them, and what the schemas have against them. Pure.
+// The parts of the shop's settings as a form holds them, and what the schemas have against them. Pure.
 import { z } from 'zod';
+import { type AgeingBands, ageingBandsSchema } from '../../app/domain/fleet/ageing.ts';
 import {
   type Check,
   checkSchema,
   type Dealer,
   dealerSchema,
+  fundingPlansSchema,
   type Person,
   personSchema,
   type Rates,
   ratesSchema,
+  type SellingTerms,
   type Shop,
+  sellingTermsSchema,
 } from '../../app/domain/fleet/shop.ts';
+import { type SaleTax, saleTaxSchema } from '../../app/domain/money/margin-tax.ts';
+import { type ValueLossCurve, valueLossCurveSchema } from '../../app/domain/money/value-loss.ts';
+import { type TurnaroundSettings, turnaroundSettingsSchema } from '../../app/domain/time/turnaround-settings.ts';
+import { type WorkingCalendar, workingCalendarSchema } from '../../app/domain/time/working-calendar.ts';
 import type { ChangeProblem } from '../../app/domain/vehicle/change-problem.ts';
 
-export const shopParts = ['dealer', 'rates', 'people', 'checklist'] as const;
+export const shopParts = [
+  'dealer',
+  'rates',
+  'people',
+  'checklist',
+  'fundingPlans',
+  'saleTax',
+  'selling',
+  'calendar',
+  'turnaround',
+  'ageingBands',
+  'valueLoss',
+] as const;
 export type ShopPartName = (typeof shopParts)[number];
+
+/** A part of the settings while it is typed: any number in it may be blank. */
+export type Blankable<Value> = Value extends number
+  ? number | null
+  : Value extends readonly (infer Entry)[]
+    ? readonly Blankable<Entry>[]
+    : Value extends object
+      ? { readonly [Field in keyof Value]: Blankable<Value[Field]> }
+      : Value;
 
 /** The rates while they are typed: an amount may be blank. */
 export type TypedRates = Omit<Rates, 'labourCentsPerHour' | 'fundingRatePpm' | 'overheadCentsPerDay'> & {
@@ -28,15 +57,49 @@ export type ShopDrafts = {
   readonly rates: TypedRates | null;
   readonly people: readonly Person[] | null;
   readonly checklist: readonly Check[] | null;
+  readonly fundingPlans: Blankable<Shop['fundingPlans']> | null;
+  readonly saleTax: Blankable<SaleTax> | null;
+  readonly selling: SellingTerms | null;
+  readonly calendar: Blankable<WorkingCalendar> | null;
+  readonly turnaround: Blankable<TurnaroundSettings> | null;
+  readonly ageingBands: Blankable<AgeingBands> | null;
+  readonly valueLoss: Blankable<ValueLossCurve> | null;
 };
 
-export const noDrafts: ShopDrafts = { dealer: null, rates: null, people: null, checklist: null };
+export const noDrafts: ShopDrafts = {
+  dealer: null,
+  rates: null,
+  people: null,
+  checklist: null,
+  fundingPlans: null,
+  saleTax: null,
+  selling: null,
+  calendar: null,
+  turnaround: null,
+  ageingBands: null,
+  valueLoss: null,
+};
+
+/** Empty lines between holidays are nothing wrong, and their order is nobody's business. */
+function tidyCalendar(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || !('holidays' in value) || !Array.isArray(value.holidays))
+    return value;
+  const days = value.holidays.map((day) => String(day).trim()).filter((day) => day !== '');
+  return { ...value, holidays: [...new Set(days)].sort() };
+}
 
 export const partSchemas = {
   dealer: dealerSchema,
   rates: ratesSchema,
   people: z.array(personSchema).min(1).max(60),
   checklist: z.array(checkSchema).max(60),
+  fundingPlans: fundingPlansSchema,
+  saleTax: saleTaxSchema,
+  selling: sellingTermsSchema,
+  calendar: z.preprocess(tidyCalendar, workingCalendarSchema),
+  turnaround: turnaroundSettingsSchema,
+  ageingBands: ageingBandsSchema,
+  valueLoss: valueLossCurveSchema,
 } as const;
 
 /** True when what was typed differs from what is kept. */

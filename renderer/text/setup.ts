@@ -8,7 +8,7 @@ export const setupText = {
   reading: 'Reading the settings …',
   tryAgain: 'Try again',
   newFleet:
-    'This fleet is new. Go through the four sections from the top and save each one; everything that stands here is only a suggestion, and all of it can be changed later.',
+    'This fleet is new. Go through the sections from the top and save each one; everything that stands here is only a suggestion, and all of it can be changed later.',
   onlyManagers:
     'Only a manager sees and changes all of these settings. Choose a manager at the top to change them. This is what holds for everybody:',
   readOnly: (reason: string) => `Nothing can be changed here now: ${reason}`,
@@ -19,7 +19,19 @@ export const setupText = {
   discard: 'Take back',
   discardLabel: (section: string) => `Take back what was typed in ${section}`,
   nothingToSave: 'Nothing was changed in this section.',
-  sections: { dealer: 'Dealer', rates: 'Rates', people: 'People', checklist: 'Checklist' },
+  sections: {
+    dealer: 'Dealer',
+    rates: 'Rates',
+    people: 'People',
+    checklist: 'Checklist',
+    fundingPlans: 'Funding plans',
+    saleTax: 'Tax on a sale',
+    selling: 'Selling',
+    calendar: 'Working days',
+    turnaround: 'How long things take',
+    ageingBands: 'Ageing bands',
+    valueLoss: 'Value lost with age',
+  },
 
   name: 'Name',
   nameHint: 'Stands on every sheet.',
@@ -50,8 +62,8 @@ export const setupText = {
 
   labour: 'Labour, an hour',
   labourHint: 'For everybody without a rate of their own.',
-  funding: 'Interest a year',
-  fundingHint: 'Simple interest on the purchase price while a vehicle is held.',
+  funding: 'Own money, interest a year',
+  fundingHint: 'Simple interest on what no funding plan lends, while a vehicle is held.',
   fundingUnit: '%',
   dayCount: 'Days in a year for interest',
   dayCounts: { 'actual-365': '365', 'actual-360': '360' } satisfies Record<Rates['dayCount'], string>,

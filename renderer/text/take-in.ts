@@ -21,6 +21,8 @@ export const takeInText = {
   price: 'Price',
   fees: 'Fees',
   transport: 'Transport',
+  fundingPlan: 'Paid with',
+  ownMoney: 'own money',
   askingPrice: 'Asking price',
   askingHint: 'May wait',
   comes: 'Arrival, paper, keys',

@@ -1,4 +1,4 @@
-// Setup: the dealer, its rates, its people, its checklist. Managers change it; others see what holds for everybody, and why no more.
+// Setup: the dealer, its rates, people, checklist, money terms and time. Managers change it; others see what holds for everybody, and why no more.
 import './setup.css';
 import { useEffect } from 'react';
 import type { Desk } from '../../../app/contract/views.ts';
@@ -11,10 +11,17 @@ import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { Facts } from '../../ui/facts.tsx';
 import { SectionHead } from '../../ui/section-head.tsx';
+import { AgeingSection } from './ageing-section.tsx';
+import { CalendarSection } from './calendar-section.tsx';
 import { ChecklistSection } from './checklist-section.tsx';
 import { DealerSection } from './dealer-section.tsx';
+import { FundingSection } from './funding-section.tsx';
 import { PeopleSection } from './people-section.tsx';
 import { RatesSection } from './rates-section.tsx';
+import { SellingSection } from './selling-section.tsx';
+import { TaxSection } from './tax-section.tsx';
+import { TurnaroundSection } from './turnaround-section.tsx';
+import { ValueLossSection } from './value-loss-section.tsx';
 
 /** What everybody may know of the settings. */
 function ForEverybody({ desk }: { readonly desk: Desk }) {
@@ -87,6 +94,19 @@ function Sections({ desk }: { readonly desk: Desk }) {
         <div>
           <PeopleSection {...section} kept={shop.people} currency={currency} />
           <ChecklistSection {...section} kept={shop.checklist} />
+        </div>
+      </div>
+      <div className="setup-columns">
+        <div>
+          <TaxSection {...section} kept={shop.saleTax} />
+          <SellingSection {...section} kept={shop.selling} currency={currency} />
+          <AgeingSection {...section} kept={shop.ageingBands} />
+          <ValueLossSection {...section} kept={shop.valueLoss} />
+          <CalendarSection {...section} kept={shop.calendar} />
+        </div>
+        <div>
+          <FundingSection {...section} kept={shop.fundingPlans} currency={currency} today={desk.today} />
+          <TurnaroundSection {...section} kept={shop.turnaround} />
         </div>
       </div>
     </>

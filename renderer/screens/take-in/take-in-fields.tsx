@@ -2,6 +2,7 @@
 import type { LotRow } from '../../../app/contract/views.ts';
 import type { Day } from '../../../app/domain/shared/day.ts';
 import { driveKindSchema } from '../../../app/domain/vehicle/identity.ts';
+import { useDesk } from '../../state/desk-store.ts';
 import type { Editing } from '../../state/use-edit-draft.ts';
 import { takeInText } from '../../text/take-in.ts';
 import { driveNames } from '../../text/vehicle-entries.ts';
@@ -55,6 +56,7 @@ export function WhichFields({ edit, rows, suggestedStockNumber }: TakeInFieldsPr
 }
 
 export function PurchaseFields({ edit, today, currency }: TakeInFieldsProps) {
+  const { fundingPlans } = useDesk();
   return (
     <div className="field-grid take-in-fields">
       <DayField label={takeInText.boughtOn} {...edit.at('boughtOn')} today={today} isRequired />
@@ -68,6 +70,17 @@ export function PurchaseFields({ edit, today, currency }: TakeInFieldsProps) {
         currency={currency}
         hint={takeInText.askingHint}
       />
+      {fundingPlans.length > 0 && (
+        <SelectField
+          label={takeInText.fundingPlan}
+          value={edit.value.fundingPlanId ?? ''}
+          onChange={(id) => edit.set({ fundingPlanId: id === '' ? null : id })}
+          options={[
+            { value: '', label: takeInText.ownMoney },
+            ...fundingPlans.map(({ id, name }) => ({ value: id, label: name })),
+          ]}
+        />
+      )}
     </div>
   );
 }

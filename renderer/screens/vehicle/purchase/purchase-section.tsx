@@ -1,5 +1,6 @@
 // Where it was bought and for how much, when it came, its paper and its keys.
 
+import type { Desk } from '../../../../app/contract/views.ts';
 import { showCents } from '../../../../app/domain/shared/cents.ts';
 import type { SetChange } from '../../../../app/domain/vehicle/change.ts';
 import { type Arrival, arrivalSchema, type Purchase, purchaseSchema } from '../../../../app/domain/vehicle/purchase.ts';
@@ -12,6 +13,7 @@ import { DayField } from '../../../ui/day-field.tsx';
 import { Facts } from '../../../ui/facts.tsx';
 import { MoneyField } from '../../../ui/money-field.tsx';
 import { NumberField } from '../../../ui/number-field.tsx';
+import { SelectField } from '../../../ui/select-field.tsx';
 import { TextField } from '../../../ui/text-field.tsx';
 import { asTypedSection } from '../ledger/fact-kind.ts';
 import { FieldPlace } from '../ledger/field-place.tsx';
@@ -28,6 +30,17 @@ function SetToday({ label, change }: { readonly label: string; readonly change: 
     notify('problem', sentences.length > 0 ? sentences.join(' ') : errorSentence(answer.error));
   };
   return <Button onPress={() => void set()}>{label}</Button>;
+}
+
+function planName({ fundingPlans }: Desk, id: string | null): string {
+  if (id === null) return purchaseText.ownMoney;
+  return fundingPlans.find((plan) => plan.id === id)?.name ?? purchaseText.planGone;
+}
+
+/** Own money, the shop's plans, and the one that is kept even when the settings no longer have it. */
+function planOptions(desk: Desk, kept: string | null) {
+  const ids = new Set(['', ...desk.fundingPlans.map(({ id }) => id), ...(kept === null ? [] : [kept])]);
+  return [...ids].map((value) => ({ value, label: planName(desk, value === '' ? null : value) }));
 }
 
 function PurchaseForm() {
@@ -61,6 +74,7 @@ function PurchaseForm() {
                   { label: purchaseText.price, value: amount(purchase.priceCents) },
                   { label: purchaseText.fees, value: amount(purchase.feesCents) },
                   { label: purchaseText.transport, value: amount(purchase.transportCents) },
+                  { label: purchaseText.fundingPlan, value: planName(desk, purchase.fundingPlanId) },
                 ]
               : []),
             {
@@ -83,6 +97,12 @@ function PurchaseForm() {
           <MoneyField label={purchaseText.price} {...edit.centsAt('priceCents')} currency={currency} />
           <MoneyField label={purchaseText.fees} {...edit.centsAt('feesCents')} currency={currency} />
           <MoneyField label={purchaseText.transport} {...edit.centsAt('transportCents')} currency={currency} />
+          <SelectField
+            label={purchaseText.fundingPlan}
+            value={edit.value.fundingPlanId ?? ''}
+            onChange={(id) => edit.set({ fundingPlanId: id === '' ? null : id })}
+            options={planOptions(desk, purchase.fundingPlanId)}
+          />
           <TextField label={purchaseText.paperKind} {...edit.at('paperKind')} />
           <DayField label={purchaseText.paperExpectedOn} {...edit.at('paperExpectedOn')} today={today} />
           <FieldPlace name="paperReceivedOn">
