@@ -8,6 +8,7 @@ export const channelNames = [
   'vehicle:open',
   'vehicle:take-in',
   'vehicle:change',
+  'vehicle:what-if',
   'vehicle:withdraw',
   'edit:undo',
   'edit:redo',
@@ -24,4 +25,10 @@ export const channelNames = [
   'fleet:back-up',
 ] as const;
 
-export const eventNames = ['lot:row-changed', 'lot:all-changed', 'desk:changed', 'menu:chosen'] as const;
+export const eventNames = [
+  'lot:row-changed',
+  'lot:forecasts',
+  'lot:all-changed',
+  'desk:changed',
+  'menu:chosen',
+] as const;

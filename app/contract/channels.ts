@@ -1,6 +1,8 @@
 // Everything the page may ask of the main process, once: name, what goes in, what comes out, who may, whether it changes anything.
 // No channel takes a path or a URL.
 import { z } from 'zod';
+import { inspectionSettingsSchema } from '../domain/diagnosis/inspection-schemes.ts';
+import { supportRangesSchema } from '../domain/diagnosis/support-voltage.ts';
 import { ageingBandsSchema } from '../domain/fleet/ageing.ts';
 import {
   checkSchema,
@@ -19,7 +21,7 @@ import { turnaroundSettingsSchema } from '../domain/time/turnaround-settings.ts'
 import { workingCalendarSchema } from '../domain/time/working-calendar.ts';
 import { vehicleChangeSchema } from '../domain/vehicle/change.ts';
 import { takeInSchema } from '../domain/vehicle/take-in.ts';
-import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema } from './views.ts';
+import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
 
 const everybody = roleSchema.options;
 const manager = ['manager'] as const;
@@ -40,6 +42,8 @@ const shopPartSchema = z.discriminatedUnion('part', [
   z.strictObject({ part: z.literal('turnaround'), value: turnaroundSettingsSchema }),
   z.strictObject({ part: z.literal('ageingBands'), value: ageingBandsSchema }),
   z.strictObject({ part: z.literal('valueLoss'), value: valueLossCurveSchema }),
+  z.strictObject({ part: z.literal('inspection'), value: inspectionSettingsSchema }),
+  z.strictObject({ part: z.literal('supportRanges'), value: supportRangesSchema }),
 ]);
 export type ShopPart = z.infer<typeof shopPartSchema>;
 
@@ -72,6 +76,12 @@ export const channels = {
     output: changed,
     roles: everybody,
     mutates: true,
+  },
+  'vehicle:what-if': {
+    input: z.strictObject({ id: identifierSchema, changes: z.array(vehicleChangeSchema).min(1).max(40) }),
+    output: whatIfSchema,
+    roles: manager,
+    mutates: false,
   },
   'vehicle:withdraw': {
     input: z.strictObject({ id: identifierSchema, baseRevision: z.int().min(1) }),

@@ -1,11 +1,15 @@
 // What the main process tells the page unasked. Payloads are plain data.
 import { z } from 'zod';
 import { identifierSchema } from '../domain/shared/identifier.ts';
-import { deskSchema, lotRowSchema } from './views.ts';
+import { deskSchema, lotRowSchema, readyDaysSchema } from './views.ts';
 
 export const events = {
   /** One vehicle changed; `row` is null when it left the lot. */
   'lot:row-changed': z.strictObject({ id: identifierSchema, row: lotRowSchema.nullable() }),
+  /** Forecasts that were worked out after the lot was read, for rows that are there already. */
+  'lot:forecasts': z.strictObject({
+    forecasts: z.array(z.strictObject({ id: identifierSchema, forecast: readyDaysSchema })).readonly(),
+  }),
   /** A new day, a new fleet, or another person at the desk: read everything again. */
   'lot:all-changed': z.strictObject({}),
   'desk:changed': deskSchema,

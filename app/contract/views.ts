@@ -2,10 +2,14 @@
 import { z } from 'zod';
 import { personSchema, roleSchema, shopSchema } from '../domain/fleet/shop.ts';
 import type { Costs } from '../domain/money/costs.ts';
+import type { CurtailmentPayment } from '../domain/money/curtailments.ts';
+import type { FinishOrLetGo } from '../domain/money/finish-or-let-go.ts';
+import type { Prospect } from '../domain/money/weigh-vehicle.ts';
 import type { Gate } from '../domain/readiness/gate.ts';
 import { daySchema, instantSchema } from '../domain/shared/day.ts';
 import { identifierSchema } from '../domain/shared/identifier.ts';
 import { causeSchema, standingSchema } from '../domain/time/cause.ts';
+import type { Forecast } from '../domain/time/forecast.ts';
 import type { HeldDays } from '../domain/time/held-days.ts';
 import { factListSchema } from '../domain/vehicle/change.ts';
 import { identitySchema } from '../domain/vehicle/identity.ts';
@@ -51,6 +55,13 @@ const gateSchema = z.strictObject({
     .readonly(),
 }) satisfies z.ZodType<Gate>;
 
+const paymentSchema = z.strictObject({
+  dueOn: daySchema,
+  cents: z.int(),
+  balanceAfterCents: z.int(),
+  what: z.string(),
+}) satisfies z.ZodType<CurtailmentPayment>;
+
 const costsSchema = z.strictObject({
   lines: z
     .array(
@@ -91,11 +102,81 @@ const costsSchema = z.strictObject({
   budgetLeftCents: centsOrNull,
   writeDownCents: centsOrNull,
   fundingBalanceCents: centsOrNull,
-  nextPayment: z
-    .strictObject({ dueOn: daySchema, cents: z.int(), balanceAfterCents: z.int(), what: z.string() })
-    .nullable(),
+  nextPayment: paymentSchema.nullable(),
+  payments: z.array(paymentSchema).readonly(),
+  missingAmounts: z.array(z.string()).readonly(),
   missing: z.array(z.string()).readonly(),
 }) satisfies z.ZodType<Costs>;
+
+/** By when it will be ready: in half of the runs, and in 80 of 100. Null when it is ready, sold, or not worked out yet. */
+export const readyDaysSchema = z.strictObject({ likelyOn: daySchema, safeOn: daySchema }).nullable();
+export type ReadyDays = z.infer<typeof readyDaysSchema>;
+
+const forecastSchema = z.strictObject({
+  likelyOn: daySchema,
+  safeOn: daySchema,
+  runs: z.int(),
+  items: z
+    .array(
+      z.strictObject({
+        id: z.string(),
+        what: z.string(),
+        cause: causeSchema,
+        decides: z.int(),
+        onChain: z.int(),
+        basis: z
+          .strictObject({
+            basis: z.enum(['turnaround', 'promises', 'promise', 'setting']),
+            group: z.string(),
+            cases: z.int(),
+          })
+          .nullable(),
+      }),
+    )
+    .readonly(),
+}) satisfies z.ZodType<Forecast>;
+
+const verdictSchema = z.enum(['finish', 'let-go', 'even']);
+const waySchema = z.strictObject({
+  on: daySchema,
+  lines: z.array(z.strictObject({ what: z.string(), cents: z.int() })).readonly(),
+  resultCents: z.int(),
+});
+const weighedSchema = z.strictObject({
+  finish: waySchema,
+  letGo: waySchema,
+  advantageCents: z.int(),
+  verdict: verdictSchema,
+  spendRoomCents: z.int(),
+  daysRoom: z.int().nullable(),
+  readyByOn: dayOrNull,
+  whatIfs: z
+    .array(
+      z.strictObject({
+        askingPercent: z.literal([-5, 0, 5]),
+        readyDays: z.literal([-7, 0, 7]),
+        readyOn: daySchema,
+        resultCents: z.int(),
+        advantageCents: z.int(),
+        verdict: verdictSchema,
+      }),
+    )
+    .readonly(),
+}) satisfies z.ZodType<FinishOrLetGo>;
+const prospectSchema = z.strictObject({
+  readyOn: dayOrNull,
+  daysToSell: z.int().nullable(),
+  daysToSellCases: z.int(),
+  saleOn: dayOrNull,
+  marginAtSaleCents: centsOrNull,
+  weighed: z.discriminatedUnion('ok', [
+    z.strictObject({ ok: z.literal(true), value: weighedSchema }),
+    z.strictObject({
+      ok: z.literal(false),
+      error: z.array(z.strictObject({ what: z.string(), sentence: z.string() })).readonly(),
+    }),
+  ]),
+}) satisfies z.ZodType<Prospect>;
 
 /** One line of the lot. `money` is null for whoever may not see it. */
 export const lotRowSchema = z.strictObject({
@@ -116,8 +197,11 @@ export const lotRowSchema = z.strictObject({
   holdingGates: z.int(),
   isReady: z.boolean(),
   askingCents: centsOrNull,
+  forecast: readyDaysSchema,
   money: z
     .strictObject({
+      /** Days on which a payment on the principal is due. */
+      paymentsOn: z.array(daySchema).readonly(),
       spentCents: z.int(),
       marginLeftCents: centsOrNull,
       marginExpectedCents: centsOrNull,
@@ -145,8 +229,15 @@ export const vehicleViewSchema = z.strictObject({
   held: heldDaysSchema,
   nextMove: nextMoveSchema.nullable(),
   costs: costsSchema.nullable(),
+  forecast: forecastSchema.nullable(),
+  /** For who sees money, of an unsold vehicle. */
+  prospect: prospectSchema.nullable(),
 });
 export type VehicleView = z.infer<typeof vehicleViewSchema>;
+
+/** A vehicle as it would be after changes that nobody has made: reckoned, not kept. */
+export const whatIfSchema = vehicleViewSchema.pick({ vehicle: true, costs: true, forecast: true, prospect: true });
+export type WhatIfView = z.infer<typeof whatIfSchema>;
 
 export const fileTroubleSchema = z.strictObject({
   id: z.string(),

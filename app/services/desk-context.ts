@@ -3,8 +3,10 @@ import type { AppError, AppErrorCode } from '../contract/app-error.ts';
 import type { EventName, EventPayload } from '../contract/events.ts';
 import type { Desk, LotRow, VehicleView } from '../contract/views.ts';
 import type { Person, Shop } from '../domain/fleet/shop.ts';
+import { type Prospect, weighVehicle } from '../domain/money/weigh-vehicle.ts';
 import type { Day } from '../domain/shared/day.ts';
 import { fail, type Result } from '../domain/shared/result.ts';
+import type { Forecast } from '../domain/time/forecast.ts';
 import type { ChangeContext } from '../domain/vehicle/apply-change.ts';
 import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
@@ -13,6 +15,7 @@ import type { FleetStore } from '../storage/fleet-store.ts';
 import type { Kept } from '../storage/kept.ts';
 import { type StorageProblem, storageSentence } from '../storage/storage-problem.ts';
 import { defaultShop } from './default-shop.ts';
+import { ForecastCache } from './forecast-cache.ts';
 import { lotRow, vehicleView } from './lot-rows.ts';
 import { ReckoningCache } from './reckoning-cache.ts';
 import { maySeeVehicle, rightsOf, rowFor, viewFor } from './role-rules.ts';
@@ -73,6 +76,7 @@ function forEverybody({ dealer, checklist, inspection, supportRanges }: Shop) {
 export class DeskContext {
   readonly undo = new UndoStack();
   readonly #cache = new ReckoningCache();
+  readonly forecasts = new ForecastCache(() => [...this.store.vehicles().values()].map((kept) => kept.data));
   readonly deps: DeskDependencies;
   /** The open fleet; another one after the person chose another folder. */
   store: FleetStore;
@@ -135,21 +139,44 @@ export class DeskContext {
     const rows: LotRow[] = [];
     for (const kept of this.store.vehicles().values()) {
       const reckoning = this.reckon(kept.data);
-      if (maySeeVehicle(role, kept.data, reckoning)) rows.push(rowFor(role, lotRow(kept.data, reckoning)));
+      const forecast = this.forecasts.known(kept.data, this.shop(), this.today()) ?? null;
+      if (maySeeVehicle(role, kept.data, reckoning)) rows.push(rowFor(role, lotRow(kept.data, reckoning, forecast)));
     }
     return rows;
   }
 
   row(id: string): LotRow | null {
     const kept = this.visible(id);
-    return kept ? rowFor(this.person().role, lotRow(kept.data, this.reckon(kept.data))) : null;
+    if (!kept) return null;
+    const forecast = this.forecasts.forecast(kept.data, this.shop(), this.today());
+    return rowFor(this.person().role, lotRow(kept.data, this.reckon(kept.data), forecast));
   }
 
   view(kept: Kept<Vehicle>): VehicleView {
-    return viewFor(this.person().role, vehicleView(kept, this.reckon(kept.data)));
+    const reckoning = this.reckon(kept.data);
+    const forecast = this.forecasts.forecast(kept.data, this.shop(), this.today());
+    const ahead = { forecast, prospect: this.prospect(kept.data, reckoning, forecast) };
+    return viewFor(this.person().role, vehicleView(kept, reckoning, ahead));
+  }
+
+  /** Null once it is sold: then everything is known. */
+  prospect(vehicle: Vehicle, { readiness, held, costs }: VehicleReckoning, forecast: Forecast | null): Prospect | null {
+    if (vehicle.sale !== null) return null;
+    const shop = this.shop();
+    const today = this.today();
+    return weighVehicle({
+      vehicle,
+      shop,
+      today,
+      heldDays: held.heldDays,
+      costs,
+      readyOn: readiness.isReady ? today : (forecast?.likelyOn ?? null),
+      ownDaysToSell: this.forecasts.daysToSell(shop, today),
+    });
   }
 
   emitRow(id: string): void {
+    this.forecasts.noteChange(id, this.store.vehicles().get(id)?.data ?? null);
     this.deps.emit('lot:row-changed', { id, row: this.row(id) });
   }
 

@@ -4,10 +4,12 @@ import type { AppError } from '../contract/app-error.ts';
 import { type ChannelInput, type ChannelName, type ChannelOutput, channels } from '../contract/channels.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
 import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
+import { fillForecasts } from './fill-forecasts.ts';
 import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
 import { openSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
 import { changeShop, readShop, setPerson, setTheme } from './shop-commands.ts';
 import { changeVehicle, redo, takeIn, undo, withdraw } from './vehicle-commands.ts';
+import { whatIf } from './what-if.ts';
 
 type Handlers = {
   readonly [Name in ChannelName]: (context: DeskContext, input: ChannelInput<Name>) => Answer<ChannelOutput<Name>>;
@@ -17,13 +19,17 @@ export const handlers: Handlers = {
   'desk:read': async (context) => ok(context.desk()),
   'desk:set-person': setPerson,
   'desk:set-theme': setTheme,
-  'lot:read': async (context) => ok(context.rows()),
+  'lot:read': async (context) => {
+    fillForecasts(context);
+    return ok(context.rows());
+  },
   'vehicle:open': async (context, { id }) => {
     const kept = context.visible(id);
     return kept ? ok(context.view(kept)) : refuse('not-found');
   },
   'vehicle:take-in': takeIn,
   'vehicle:change': changeVehicle,
+  'vehicle:what-if': whatIf,
   'vehicle:withdraw': withdraw,
   'edit:undo': undo,
   'edit:redo': redo,

@@ -8,6 +8,7 @@ import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 
 type Rights = {
   readonly seesMoney: boolean;
+  readonly seesForecast: boolean;
   readonly seesPartPrices: boolean;
   readonly seesCodes: boolean;
   readonly puts: readonly FactList[];
@@ -45,6 +46,7 @@ const workshopLists: readonly FactList[] = [
 
 const rightsByRole: Readonly<Record<Role, Rights>> = {
   manager: {
+    seesForecast: true,
     seesMoney: true,
     seesPartPrices: true,
     seesCodes: true,
@@ -55,6 +57,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     prints: ['job-sheet', 'readiness-sheet'],
   },
   technician: {
+    seesForecast: true,
     seesMoney: false,
     seesPartPrices: true,
     seesCodes: true,
@@ -65,6 +68,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     prints: ['job-sheet', 'readiness-sheet'],
   },
   sales: {
+    seesForecast: false,
     seesMoney: false,
     seesPartPrices: false,
     seesCodes: false,
@@ -127,11 +131,23 @@ export function viewFor(role: Role, view: VehicleView): VehicleView {
   if (rights.seesMoney) return view;
   const blanked = withoutMoney(view.vehicle, rights);
   const asking = role === 'sales' ? view.vehicle.targets.askingCents : null;
-  return { ...view, costs: null, vehicle: { ...blanked, targets: { ...blanked.targets, askingCents: asking } } };
+  const forecast = rights.seesForecast ? view.forecast : null;
+  return {
+    ...view,
+    costs: null,
+    prospect: null,
+    forecast,
+    vehicle: { ...blanked, targets: { ...blanked.targets, askingCents: asking } },
+  };
 }
 
 /** The row as this role may have it. */
 export function rowFor(role: Role, row: LotRow): LotRow {
   if (rightsOf(role).seesMoney) return row;
-  return { ...row, money: null, askingCents: role === 'sales' ? row.askingCents : null };
+  return {
+    ...row,
+    forecast: rightsOf(role).seesForecast ? row.forecast : null,
+    money: null,
+    askingCents: role === 'sales' ? row.askingCents : null,
+  };
 }

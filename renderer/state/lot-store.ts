@@ -14,14 +14,27 @@ export type Lot = {
 
 export const lotStore = createStore<Lot>({ state: 'reading', trouble: '', rows: [] });
 
+type Forecasted = Pick<LotRow, 'id' | 'forecast'>;
+
 /** What changed while the lot was being read is laid over what was read. */
 let changedMeanwhile: { id: string; row: LotRow | null }[] | null = null;
+let forecastsMeanwhile: readonly Forecasted[] = [];
 let latestReading = 0;
+
+function withForecasts(rows: readonly LotRow[], forecasts: readonly Forecasted[]): readonly LotRow[] {
+  if (forecasts.length === 0) return rows;
+  const byId = new Map(forecasts.map(({ id, forecast }) => [id, forecast]));
+  return rows.map((row) => {
+    const forecast = byId.get(row.id);
+    return forecast === undefined ? row : { ...row, forecast };
+  });
+}
 
 export async function readLot(): Promise<void> {
   latestReading += 1;
   const reading = latestReading;
   changedMeanwhile = [];
+  forecastsMeanwhile = [];
   const answer = await ask('lot:read', {});
   if (reading !== latestReading) return;
   const changes = changedMeanwhile ?? [];
@@ -30,7 +43,8 @@ export async function readLot(): Promise<void> {
     lotStore.update((lot) => ({ ...lot, state: 'failed', trouble: errorSentence(answer.error) }));
     return;
   }
-  const rows = changes.reduce<readonly LotRow[]>((all, { id, row }) => withRow(all, id, row), answer.value);
+  const withOld = withForecasts(answer.value, forecastsMeanwhile);
+  const rows = changes.reduce<readonly LotRow[]>((all, { id, row }) => withRow(all, id, row), withOld);
   lotStore.set({ state: 'here', trouble: '', rows });
 }
 
@@ -40,6 +54,10 @@ export function followLot(): () => void {
     on('lot:row-changed', ({ id, row }) => {
       changedMeanwhile?.push({ id, row });
       lotStore.update((lot) => ({ ...lot, rows: withRow(lot.rows, id, row) }));
+    }),
+    on('lot:forecasts', ({ forecasts }) => {
+      if (changedMeanwhile !== null) forecastsMeanwhile = [...forecastsMeanwhile, ...forecasts];
+      lotStore.update((lot) => ({ ...lot, rows: withForecasts(lot.rows, forecasts) }));
     }),
     on('lot:all-changed', () => void readLot()),
   ];

@@ -1,6 +1,7 @@
 // Who may ask what, and what leaves the main process for whom: the table of roles is itself the test.
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type ChannelName, channels } from '../../app/contract/channels.ts';
+import { nothingElseRead } from '../../app/domain/diagnosis/scan.ts';
 import type { Role } from '../../app/domain/fleet/shop.ts';
 import type { VehicleChange } from '../../app/domain/vehicle/change.ts';
 import { openTestDesk, type TestDesk, takeInOf, testPeople } from '../helpers/open-test-desk.ts';
@@ -18,6 +19,7 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'vehicle:open': 'MTS',
   'vehicle:take-in': 'M',
   'vehicle:change': 'MTS',
+  'vehicle:what-if': 'M',
   'vehicle:withdraw': 'M',
   'edit:undo': 'MT',
   'edit:redo': 'MT',
@@ -125,6 +127,16 @@ describe('the technician', () => {
     expect((await desk.ask('vehicle:open', { id: vehicleId })).costs).toBeNull();
   });
 
+  it('sees by when a vehicle is likely to be ready, and may not try out what it would bring', async () => {
+    const { forecast, prospect } = await desk.ask('vehicle:open', { id: vehicleId });
+    expect(forecast?.likelyOn).toMatch(/^2026-/);
+    expect(prospect).toBeNull();
+    const changes: VehicleChange[] = [
+      { kind: 'set', section: 'arrival', value: { expectedOn: null, arrivedOn: null } },
+    ];
+    expect((await desk.refused('vehicle:what-if', { id: vehicleId, changes })).code).toBe('not-allowed');
+  });
+
   it('enters scans, parts and times without touching the amounts it cannot see', async () => {
     await put({
       kind: 'put',
@@ -206,7 +218,15 @@ describe('sales', () => {
     await put({
       kind: 'put',
       list: 'scans',
-      item: { id: 'scan-one', takenOn: '2026-03-05', kind: 'pre-repair', device: '', modules: [], note: '' },
+      item: {
+        ...nothingElseRead,
+        id: 'scan-one',
+        takenOn: '2026-03-05',
+        kind: 'pre-repair',
+        device: '',
+        modules: [],
+        note: '',
+      },
     });
     await put({
       kind: 'put',
@@ -245,7 +265,9 @@ describe('sales', () => {
       });
     }
     await at('sales');
-    const answers = JSON.stringify([await desk.ask('lot:read', {}), await desk.ask('vehicle:open', { id: vehicleId })]);
+    const opened = await desk.ask('vehicle:open', { id: vehicleId });
+    expect(opened).toMatchObject({ costs: null, forecast: null, prospect: null });
+    const answers = JSON.stringify([await desk.ask('lot:read', {}), opened]);
     expect(answers).toContain('1099500');
     for (const hidden of ['640000', '150000', '600000', '80000', '4711', '3333', 'SERIAL-77', 'Envelope 9']) {
       expect(answers).not.toContain(hidden);

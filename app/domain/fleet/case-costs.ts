@@ -1,5 +1,5 @@
 // What one fault of a vehicle has cost, from everything in the record that is linked to it. Holding is not in it.
-import { labourCents } from '../money/costs.ts';
+import { labourCents } from '../money/cost-lines.ts';
 import { type Cents, sumCents } from '../shared/cents.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { Person, Rates } from './shop.ts';

@@ -1,11 +1,19 @@
 // What a vehicle has cost, what is committed, what is still to come, and what is left of its margin. The rules of each part are elsewhere.
-import { isOpenRepair } from '../diagnosis/fault.ts';
-import type { Person, Rates, SellingTerms } from '../fleet/shop.ts';
-import { type Cents, roundToCents, sumCents } from '../shared/cents.ts';
+import type { Person, SellingTerms } from '../fleet/shop.ts';
+import { type Cents, sumCents } from '../shared/cents.ts';
 import { addDays, type Day, laterDay } from '../shared/day.ts';
-import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
-import type { CurtailmentPayment } from './curtailments.ts';
+import {
+  type CostGroup,
+  type CostLine,
+  codeLines,
+  labourLines,
+  missingAmounts,
+  partLines,
+  purchaseLines,
+  subletLines,
+} from './cost-lines.ts';
+import { type CurtailmentPayment, curtailmentPayments } from './curtailments.ts';
 import { marginTax, type SaleTax } from './margin-tax.ts';
 import { lowerOfCostAndRealisable, stockCostCents } from './net-realisable.ts';
 import { furtherValueLoss, type ValueLossCurve } from './value-loss.ts';
@@ -17,29 +25,6 @@ import {
   type VehicleHolding,
   vehicleHolding,
 } from './vehicle-holding.ts';
-
-export type CostGroup =
-  | 'purchase'
-  | 'fees'
-  | 'transport'
-  | 'parts'
-  | 'cores'
-  | 'labour'
-  | 'sublet'
-  | 'codes'
-  | 'other'
-  | 'interest'
-  | 'overhead';
-
-/** 'spent': owed or paid. 'committed': ordered or agreed, not here. 'to-come': foreseen, nobody has committed to it. */
-export type CostState = 'spent' | 'committed' | 'to-come';
-
-export type CostLine = {
-  readonly group: CostGroup;
-  readonly state: CostState;
-  readonly what: string;
-  readonly cents: Cents;
-};
 
 export type Costs = {
   readonly lines: readonly CostLine[];
@@ -73,103 +58,18 @@ export type Costs = {
   /** Owed to the lender at the end of today; null without a plan or once it is sold. */
   readonly fundingBalanceCents: Cents | null;
   readonly nextPayment: CurtailmentPayment | null;
-  /** Labour, sublet work or parts without an amount, and terms that could not be applied. */
+  /** All payments on the principal from the draw to the sale, or to half a year from today. */
+  readonly payments: readonly CurtailmentPayment[];
+  /** Labour, sublet work or parts without an amount: the reckoning cannot count them. */
+  readonly missingAmounts: readonly string[];
+  /** The same, and terms that could not be applied. */
   readonly missing: readonly string[];
 };
 
+/** Days from today up to which payments on the principal are named. */
+const paymentsAhead = 183;
+
 const reconditioning: readonly CostGroup[] = ['parts', 'cores', 'labour', 'sublet', 'codes', 'other'];
-
-function purchaseLines({ purchase }: Vehicle): CostLine[] {
-  return [
-    { group: 'purchase', state: 'spent', what: 'Purchase price', cents: purchase.priceCents },
-    { group: 'fees', state: 'spent', what: 'Fees', cents: purchase.feesCents },
-    { group: 'transport', state: 'spent', what: 'Transport', cents: purchase.transportCents },
-  ];
-}
-
-/** A part sent back costs nothing; a core charge is spent from the receipt until the old unit is returned. */
-function partLines({ parts }: Vehicle): CostLine[] {
-  return parts.flatMap((part): CostLine[] => {
-    if (part.returnedOn !== null) return [];
-    const state: CostState = part.receivedOn !== null ? 'spent' : part.orderedOn !== null ? 'committed' : 'to-come';
-    const lines: CostLine[] = [];
-    if (part.priceCents !== null)
-      lines.push({ group: 'parts', state, what: part.what, cents: part.priceCents * part.quantity });
-    if (part.coreChargeCents > 0 && part.coreReturnedOn === null)
-      lines.push({
-        group: 'cores',
-        state,
-        what: `Core charge: ${part.what}`,
-        cents: part.coreChargeCents * part.quantity,
-      });
-    return lines;
-  });
-}
-
-/** Minutes at an hourly rate, rounded to the nearest cent once for each entry. */
-export function labourCents(minutes: number, centsPerHour: Cents): Cents {
-  return roundToCents(BigInt(minutes) * BigInt(centsPerHour), 60n);
-}
-
-function labourLines(vehicle: Vehicle, rates: Rates, people: readonly Person[]): CostLine[] {
-  const rateOf = (person: string) =>
-    people.find((candidate) => candidate.id === person)?.labourCentsPerHour ?? rates.labourCentsPerHour;
-  const booked = vehicle.labour.map(
-    (labour): CostLine => ({
-      group: 'labour',
-      state: 'spent',
-      what: labour.what,
-      cents: labourCents(labour.minutes, rateOf(labour.person)),
-    }),
-  );
-  const toCome = vehicle.faults.filter(isOpenRepair).flatMap((fault): CostLine[] => {
-    const done = vehicle.labour
-      .filter((labour) => labour.faultId === fault.id)
-      .reduce((minutes, labour) => minutes + labour.minutes, 0);
-    const left = (fault.decision?.estimateMinutes ?? 0) - done;
-    if (left <= 0) return [];
-    return [
-      { group: 'labour', state: 'to-come', what: fault.what, cents: labourCents(left, rates.labourCentsPerHour) },
-    ];
-  });
-  return [...booked, ...toCome];
-}
-
-function subletLines({ sublets }: Vehicle): CostLine[] {
-  return sublets.flatMap((sublet): CostLine[] => {
-    const cents = sublet.invoicedCents ?? sublet.quotedCents;
-    if (cents === null) return [];
-    const state: CostState =
-      sublet.backOn !== null || sublet.invoicedCents !== null
-        ? 'spent'
-        : sublet.sentOn !== null
-          ? 'committed'
-          : 'to-come';
-    return [{ group: 'sublet', state, what: sublet.what, cents }];
-  });
-}
-
-/** A refused request costs nothing unless its fee was entered as another cost. */
-function codeLines({ codeRequests }: Vehicle): CostLine[] {
-  return codeRequests.flatMap((request): CostLine[] => {
-    if (request.feeCents === 0 || request.outcome === 'refused') return [];
-    const state: CostState = request.answeredOn !== null ? 'spent' : request.askedOn !== null ? 'committed' : 'to-come';
-    return [{ group: 'codes', state, what: codeName(request), cents: request.feeCents }];
-  });
-}
-
-function missingAmounts(vehicle: Vehicle): string[] {
-  const parts = vehicle.parts
-    .filter((part) => part.priceCents === null && part.returnedOn === null)
-    .map((part) => `no price for ${part.what}`);
-  const sublets = vehicle.sublets
-    .filter((sublet) => sublet.quotedCents === null && sublet.invoicedCents === null)
-    .map((sublet) => `no amount for ${sublet.what}`);
-  const faults = vehicle.faults
-    .filter((fault) => isOpenRepair(fault) && fault.decision?.estimateMinutes === null)
-    .map((fault) => `no hours estimated for ${fault.what}`);
-  return [...parts, ...sublets, ...faults];
-}
 
 function total(lines: readonly CostLine[], keep: (line: CostLine) => boolean): Cents {
   return sumCents(lines.filter(keep).map((line) => line.cents));
@@ -214,6 +114,7 @@ export function reckonCosts(
   { today, heldDays }: { readonly today: Day; readonly heldDays: number },
 ): Costs {
   const { purchase, targets, sale } = vehicle;
+  const withoutAmount = missingAmounts(vehicle);
   const holding = vehicleHolding(vehicle, shop, { until: sale?.soldOn ?? today, heldDays });
   const lines: CostLine[] = [
     ...purchaseLines(vehicle),
@@ -289,6 +190,15 @@ export function reckonCosts(
     writeDownCents: realisable?.writeDownCents ?? null,
     fundingBalanceCents: sale === null ? (holding.fundingCost?.balanceCents ?? null) : null,
     nextPayment: sale === null ? (holding.fundingCost?.nextDue ?? null) : null,
-    missing: [...missingAmounts(vehicle), ...missingTerms(vehicle, holding)],
+    payments:
+      holding.funding === null
+        ? []
+        : curtailmentPayments(
+            holding.funding.plan,
+            holding.funding.draw,
+            sale?.soldOn ?? addDays(today, paymentsAhead),
+          ),
+    missingAmounts: withoutAmount,
+    missing: [...withoutAmount, ...missingTerms(vehicle, holding)],
   };
 }

@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Rates } from '../../../app/domain/fleet/shop.ts';
-import { type CostLine, type Costs, labourCents, reckonCosts } from '../../../app/domain/money/costs.ts';
+import { type CostLine, labourCents } from '../../../app/domain/money/cost-lines.ts';
+import { type Costs, reckonCosts } from '../../../app/domain/money/costs.ts';
 import type { FundingPlan } from '../../../app/domain/money/funding-plan.ts';
 import { holdingCost } from '../../../app/domain/money/holding-cost.ts';
 import { addDays, type Day, daysBetween } from '../../../app/domain/shared/day.ts';

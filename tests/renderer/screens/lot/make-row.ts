@@ -55,6 +55,9 @@ export function makeRow(facts: RowFacts = {}): LotRow {
     holdingGates: 1,
     isReady: false,
     askingCents: null,
-    money: hidesMoney ? null : { spentCents, marginLeftCents, marginExpectedCents: marginLeftCents, breakEvenOn: null },
+    forecast: null,
+    money: hidesMoney
+      ? null
+      : { paymentsOn: [], spentCents, marginLeftCents, marginExpectedCents: marginLeftCents, breakEvenOn: null },
   };
 }

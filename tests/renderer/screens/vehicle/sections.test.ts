@@ -25,6 +25,8 @@ function viewOf(vehicle: Vehicle): VehicleView {
     isReadOnly: false,
     vehicle,
     today: exampleToday,
+    forecast: null,
+    prospect: null,
   };
 }
 const view = viewOf(exampleVehicle);
