@@ -158,7 +158,7 @@ test('sales sees only what is proven, its price, and neither cost nor code', asy
     return shown;
   };
   const provenByNow = [...(await standing('ready')), ...(await standing('to present'))];
-  const notProven = [];
+  const notProven: string[] = [];
   for (const name of [
     'in transit',
     'to inspect',
