@@ -32,7 +32,7 @@ async function oneRound(ground, fleet) {
   const began = performance.now();
   const app = await _electron.launch({
     executablePath: ground.executablePath,
-    args: [...ground.args, `--user-data-dir=${data}`, `--fleet=${fleet.folder}`],
+    args: [...ground.args, '--await-driver', `--user-data-dir=${data}`, `--fleet=${fleet.folder}`],
     env: { ...process.env, ...ground.env },
   });
   const page = await app.firstWindow();
