@@ -102,7 +102,11 @@ export async function launchProgram(folders: {
     const app = await _electron.launch({ executablePath, args });
     const child = app.process();
     noteErrors(app, child, errors);
-    const page = await app.firstWindow();
+    const page = await app.firstWindow({ timeout: 20_000 }).catch((error: Error) => {
+      // A program that failed at its start waits behind a message box for somebody to read it.
+      child.kill('SIGKILL');
+      throw new Error([...errors, error.message].join('\n'));
+    });
     return { app, page, child };
   };
   let { child, ...running } = await open();
