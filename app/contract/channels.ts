@@ -21,6 +21,7 @@ import { turnaroundSettingsSchema } from '../domain/time/turnaround-settings.ts'
 import { workingCalendarSchema } from '../domain/time/working-calendar.ts';
 import { vehicleChangeSchema } from '../domain/vehicle/change.ts';
 import { takeInSchema } from '../domain/vehicle/take-in.ts';
+import { caseQuerySchema, caseSummarySchema } from './case-summary.ts';
 import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
 
 const everybody = roleSchema.options;
@@ -89,6 +90,7 @@ export const channels = {
     roles: manager,
     mutates: true,
   },
+  'cases:find': { input: caseQuerySchema, output: caseSummarySchema, roles: workshop, mutates: false },
   'edit:undo': {
     input: nothing,
     output: z.strictObject({ vehicleId: identifierSchema, desk: deskSchema }),

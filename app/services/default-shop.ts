@@ -1,4 +1,6 @@
 // The settings of a shop that has not been set up yet: neutral rates, one person, the checklist most shops need. All of it editable.
+import { inspectionSchemes } from '../domain/diagnosis/inspection-schemes.ts';
+import { usualSupportRange } from '../domain/diagnosis/support-voltage.ts';
 import type { Shop } from '../domain/fleet/shop.ts';
 import { firstTurnaroundSettings } from '../domain/time/turnaround-settings.ts';
 
@@ -90,5 +92,7 @@ export const defaultShop: Shop = {
   turnaround: firstTurnaroundSettings,
   ageingBands: [30, 60, 90],
   valueLoss: [],
+  inspection: { chosenId: null, schemes: [...inspectionSchemes] },
+  supportRanges: [usualSupportRange],
   sample: null,
 };

@@ -3,6 +3,7 @@
 import type { AppError } from '../contract/app-error.ts';
 import { type ChannelInput, type ChannelName, type ChannelOutput, channels } from '../contract/channels.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
+import { findCases } from './case-commands.ts';
 import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
 import { fillForecasts } from './fill-forecasts.ts';
 import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
@@ -31,6 +32,7 @@ export const handlers: Handlers = {
   'vehicle:change': changeVehicle,
   'vehicle:what-if': whatIf,
   'vehicle:withdraw': withdraw,
+  'cases:find': findCases,
   'edit:undo': undo,
   'edit:redo': redo,
   'shop:read': readShop,

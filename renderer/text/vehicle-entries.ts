@@ -1,8 +1,7 @@
-// Words of what is entered about a vehicle: what it is, what it cost, scans, faults, parts, codes. Its work is in vehicle-work.ts.
+// Words of what is entered about a vehicle: what it is, what it cost, faults, parts, codes. Scans are in scans.ts, its work in
+// vehicle-work.ts.
 import type { CodeKind } from '../../app/domain/codes/code-request.ts';
-import type { CodeChangeKind, ModuleChangeKind } from '../../app/domain/diagnosis/compare-scans.ts';
 import type { DecisionKind } from '../../app/domain/diagnosis/fault.ts';
-import type { ScanCodeStatus, ScanKind } from '../../app/domain/diagnosis/scan.ts';
 import { plural } from '../../app/domain/shared/text.ts';
 import type { DriveKind } from '../../app/domain/vehicle/identity.ts';
 import type { WorkArea } from '../../app/domain/work/work-area.ts';
@@ -15,6 +14,7 @@ export const sectionNames = {
   faults: 'Faults',
   parts: 'Parts',
   codes: 'Codes',
+  battery: 'Battery',
   programming: 'Programming',
   labour: 'Labour',
   sublet: 'Sublet',
@@ -88,60 +88,6 @@ export const purchaseText = {
   paperNotHere: 'has not come',
   arrivedToday: 'Arrived today',
   paperToday: 'Paper came today',
-} as const;
-
-export const scanText = {
-  add: 'Add scan',
-  empty: 'No scan yet. A vehicle that does not answer is scanned too: enter its modules as silent.',
-  takenOn: 'Taken on',
-  kind: 'Kind',
-  kinds: {
-    'pre-repair': 'Before the repair',
-    'in-between': 'In between',
-    'post-repair': 'After the repair',
-  } satisfies Record<ScanKind, string>,
-  device: 'Device',
-  modules: 'Modules',
-  module: 'Module',
-  answered: 'Answered',
-  silent: 'silent',
-  silentModules: 'Silent',
-  codes: 'Trouble codes',
-  codesHint: 'Enter: next module. Ctrl+Enter: save. A status or words may follow a code.',
-  note: 'Note',
-  likeLast: (count: number) => `Write in the names of the ${count} modules of the last scan`,
-  removeModule: (name: string) => `Take out ${name || 'this module'}`,
-  noCodes: 'no codes',
-  notUnderstood: (parts: readonly string[]) =>
-    `Not read as a trouble code: ${parts.slice(0, 6).join(' ')}. Codes are written like P0171 or U0140-00; put words after the code they belong to.`,
-  moduleNameMissing: 'Which module is it?',
-  moduleTwice: 'This module is in the scan twice. Put its codes together.',
-  status: {
-    present: 'present',
-    history: 'history',
-    pending: 'pending',
-    permanent: 'permanent',
-    unknown: 'status not known',
-  } satisfies Record<ScanCodeStatus, string>,
-  name: (kind: string, day: string) => `${kind}, ${day}`,
-  comparison: (before: string, after: string) => `Before and after: ${before} against ${after}`,
-  became: {
-    gone: 'Gone',
-    'cleared-not-proven': 'Cleared, not proven',
-    stayed: 'Stayed',
-    new: 'New',
-    'not-heard': 'Not known',
-  } satisfies Record<CodeChangeKind, string>,
-  answer: {
-    'still-silent': 'silent both times',
-    'fell-silent': 'fell silent',
-    'came-back': 'answers again',
-    'only-before': 'not in the later scan',
-    'only-after': 'not in the earlier scan',
-  } satisfies Record<ModuleChangeKind, string>,
-  unchanged: (count: number) => `${plural(count, 'module', 'modules')} answered both times without a code`,
-  latest: (kind: string, day: string) => `Last scan: ${kind}, ${day}`,
-  clean: (count: number) => `${plural(count, 'module', 'modules')} answered without a code`,
 } as const;
 
 export const faultText = {

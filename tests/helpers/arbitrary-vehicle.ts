@@ -1,11 +1,13 @@
 // Random valid vehicle records for property tests: every kind of fact, days in order and never after today, links that exist.
 import fc from 'fast-check';
+import { plainCode } from '../../app/domain/diagnosis/scan.ts';
 import { addDays, type Day } from '../../app/domain/shared/day.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 import { workAreaSchema } from '../../app/domain/work/work-area.ts';
 import {
   cleaned,
   makeAttempt,
+  makeBatteryReading,
   makeCodeRequest,
   makeDecision,
   makeFault,
@@ -61,6 +63,7 @@ function someFacts(heldDays: number) {
     paper: fc.option(day),
     paperPromise: promise,
     scans: few(fc.tuple(day, fc.constantFrom('pre-repair', 'post-repair', 'in-between'), fc.boolean(), hour)),
+    batteryReadings: few(fc.tuple(day, fc.double({ min: 5, max: 16, noNaN: true }), fc.boolean()), 2),
     faults: few(
       fc.tuple(daysInOrder(3, heldDays), area, fc.constantFrom('repair', 'replace', 'leave'), fc.option(minutes)),
     ),
@@ -144,12 +147,11 @@ function assemble(facts: Facts): Vehicle {
     purchase: { paperReceivedOn: facts.paper, paperExpectedOn: promised(firstDay, facts.paperPromise) },
     arrival: { arrivedOn: facts.arrival },
     targets: { askingCents: facts.asking },
+    batteryReadings: facts.batteryReadings.map(([on, volts, isRested]) => makeBatteryReading(on, { volts, isRested })),
     scans: facts.scans.map(([on, kind, isLive, hour]) =>
       makeScan(on, {
         kind,
-        modules: [
-          { name: 'Engine', answered: true, codes: isLive ? [{ code: 'P0171', status: 'present', words: '' }] : [] },
-        ],
+        modules: [{ name: 'Engine', answered: true, codes: isLive ? [plainCode('P0171', 'present')] : [] }],
         entered: stampAt(on, hour),
       }),
     ),

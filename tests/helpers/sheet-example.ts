@@ -98,6 +98,8 @@ export const exampleShop: Shop = {
   turnaround: firstTurnaroundSettings,
   ageingBands: [30, 60, 90],
   valueLoss: [],
+  inspection: { chosenId: null, schemes: [] },
+  supportRanges: [],
   sample: { today: exampleToday },
 };
 

@@ -1,5 +1,6 @@
 // Small valid records for tests: a whole vehicle or one fact, with only what the test is about spelled out.
 import type { CodeRequest } from '../../app/domain/codes/code-request.ts';
+import type { BatteryReading } from '../../app/domain/diagnosis/battery-reading.ts';
 import type { Decision, Fault } from '../../app/domain/diagnosis/fault.ts';
 import { nothingElseRead, type Scan } from '../../app/domain/diagnosis/scan.ts';
 import type { Check, Person, Rates, Shop } from '../../app/domain/fleet/shop.ts';
@@ -40,6 +41,20 @@ export function makeScan(takenOn: Day, about: About<Scan> = {}): Scan {
     modules: [{ name: 'Engine', answered: true, codes: [] }],
     note: '',
     entered: stampAt(takenOn),
+    ...about,
+  };
+}
+
+export function makeBatteryReading(measuredOn: Day, about: About<BatteryReading> = {}): BatteryReading {
+  return {
+    id: nextId('battery'),
+    measuredOn,
+    volts: 12.45,
+    chemistry: 'flooded',
+    temperatureCelsius: null,
+    isRested: true,
+    note: '',
+    entered: stampAt(measuredOn),
     ...about,
   };
 }
@@ -333,6 +348,8 @@ export function makeShop(about: { readonly rates?: Partial<Rates>; readonly chec
     turnaround: firstTurnaroundSettings,
     ageingBands: [30, 60, 90],
     valueLoss: [],
+    inspection: { chosenId: null, schemes: [] },
+    supportRanges: [],
     sample: null,
   };
 }

@@ -21,6 +21,7 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'vehicle:change': 'MTS',
   'vehicle:what-if': 'M',
   'vehicle:withdraw': 'M',
+  'cases:find': 'MT',
   'edit:undo': 'MT',
   'edit:redo': 'MT',
   'shop:read': 'M',

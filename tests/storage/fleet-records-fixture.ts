@@ -70,6 +70,8 @@ export function aShop(name = 'Invented Motors'): Shop {
     turnaround: firstTurnaroundSettings,
     ageingBands: [30, 60, 90],
     valueLoss: [],
+    inspection: { chosenId: null, schemes: [] },
+    supportRanges: [],
     sample: null,
   };
 }

@@ -1,4 +1,6 @@
 // The invented dealer of the sample fleet: its people, rates, checklist, and whom it buys from and sends work to. No real name is meant.
+import { inspectionSchemes } from '../../domain/diagnosis/inspection-schemes.ts';
+import { usualSupportRange } from '../../domain/diagnosis/support-voltage.ts';
 import type { Shop } from '../../domain/fleet/shop.ts';
 import type { Day } from '../../domain/shared/day.ts';
 import { firstTurnaroundSettings } from '../../domain/time/turnaround-settings.ts';
@@ -190,6 +192,16 @@ export const sampleShop: Shop = {
     { heldDays: 30, lostPpm: 0 },
     { heldDays: 90, lostPpm: 40_000 },
     { heldDays: 180, lostPpm: 110_000 },
+  ],
+  inspection: { chosenId: 'us-federal-guidance', schemes: [...inspectionSchemes] },
+  supportRanges: [
+    usualSupportRange,
+    {
+      make: 'Orvane',
+      lowestVolts: 13.4,
+      highestVolts: 14.8,
+      source: 'invented, as if read from its service information',
+    },
   ],
   sample: { today: sampleToday },
 };

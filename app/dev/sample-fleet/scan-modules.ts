@@ -1,5 +1,5 @@
 // Scans as the sample's stories write them: 'Body: silent', 'Cluster: U0140 present'. Turns them into the record's form.
-import { type ScanModule, scanCodeStatusSchema } from '../../domain/diagnosis/scan.ts';
+import { plainCode, type ScanModule, scanCodeStatusSchema } from '../../domain/diagnosis/scan.ts';
 
 /** Short words of our own for the codes the stories use; the official descriptions are not copied. */
 const words: Readonly<Record<string, string>> = {
@@ -38,7 +38,7 @@ export function scanModule(text: string): ScanModule {
     answered: true,
     codes: codes.map((one) => {
       const [code = '', status] = one.split(' ');
-      return { code, status: scanCodeStatusSchema.parse(status), words: words[code.slice(0, 5)] ?? '' };
+      return plainCode(code, scanCodeStatusSchema.parse(status), words[code.slice(0, 5)]);
     }),
   };
 }

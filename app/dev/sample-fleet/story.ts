@@ -1,7 +1,7 @@
 // Tells one invented vehicle day by day, in sentences of the trade. What may be told is decided in ruled-record.ts.
 import type { CodeKind } from '../../domain/codes/code-request.ts';
 import type { DecisionKind } from '../../domain/diagnosis/fault.ts';
-import type { ScanKind } from '../../domain/diagnosis/scan.ts';
+import { nothingElseRead, type ScanKind } from '../../domain/diagnosis/scan.ts';
 import type {
   AttemptOutcome,
   ModuleOrigin,
@@ -26,7 +26,8 @@ export class Story extends RuledRecord {
   }
 
   scan(kind: ScanKind, found: readonly string[], note = '', by: Person = people.technician): void {
-    const item = { takenOn: this.day, kind, device: 'shop reader', modules: scanModules(found), note };
+    const modules = scanModules(found);
+    const item = { ...nothingElseRead, takenOn: this.day, kind, device: 'shop reader', modules, note };
     this.put('scans', item, by);
   }
 

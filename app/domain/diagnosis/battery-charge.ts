@@ -1,6 +1,8 @@
 // State of charge of a 12 V battery from its resting voltage. Only for a battery that has rested six hours or more with its loads off.
+import { z } from 'zod';
 
-export type BatteryChemistry = 'flooded' | 'efb' | 'agm' | 'lithium';
+export const batteryChemistrySchema = z.enum(['flooded', 'efb', 'agm', 'lithium']);
+export type BatteryChemistry = z.infer<typeof batteryChemistrySchema>;
 
 export type BatteryCharge = {
   /** 0 to 100; null where it cannot be told from the voltage. */

@@ -1,13 +1,17 @@
 // Compares two scans of the same vehicle: what became of each code and each module. A code that is gone is not called repaired here: that
 // takes a test since the clear, and a module that was heard.
-import type { ScanCodeStatus } from './scan.ts';
-import { foldText } from './scanner-words.ts';
+import { type TestOfCode, testOfCode } from './monitor-of-code.ts';
+import { type MonitorReading, monitorWords, readMonitors } from './readiness-monitors.ts';
+import { type MergedModule, matchModules, mergeModules } from './same-module.ts';
+import type { Scan, ScanCodeStatus } from './scan.ts';
+import { readStatusByte } from './status-byte.ts';
 
 export type ScannedCode = {
   readonly code: string;
   readonly status: ScanCodeStatus;
   /** True where the status byte says that its test has not run since the clear (ISO 14229-1 Annex D.2, bit 4). */
   readonly isUnproven?: boolean;
+  readonly statusByte?: number | null;
 };
 
 export type ScannedModule = {
@@ -18,9 +22,14 @@ export type ScannedModule = {
 
 export type ScanContent = {
   readonly modules: readonly ScannedModule[];
-  /** True while inspection monitors are incomplete, so tests are still to run; false when all ran; missing where nobody looked. */
-  readonly areTestsOutstanding?: boolean;
+  /** The inspection monitors at that scan; missing or null where nobody looked, or where the vehicle has none. */
+  readonly monitors?: MonitorReading | null;
 };
+
+/** What of a kept scan is compared. */
+export function contentOf(scan: Pick<Scan, 'modules' | 'monitorBytes'>): ScanContent {
+  return { modules: scan.modules, monitors: scan.monitorBytes === null ? null : readMonitors(scan.monitorBytes) };
+}
 
 /**
  * 'gone': no longer stored by a module that answered. 'cleared-not-proven': gone, or stored without failing, while its test has not run since
@@ -29,11 +38,16 @@ export type ScanContent = {
 export type CodeChangeKind = 'gone' | 'cleared-not-proven' | 'stayed' | 'new' | 'not-heard';
 
 export type CodeChange = {
+  /** As the later scan names it, else the earlier one. */
   readonly module: string;
+  /** As the earlier scan names it; null where it was not in it. */
+  readonly moduleBefore: string | null;
   readonly code: string;
   readonly change: CodeChangeKind;
   readonly before: ScanCodeStatus | null;
   readonly after: ScanCodeStatus | null;
+  /** Gone, and its test is known to have run since the clear without failing. */
+  readonly isProven: boolean;
   readonly sentence: string;
 };
 
@@ -49,56 +63,35 @@ export type ScanComparison = {
 
 /**
  * What became of every code and module from `before` to `after`. Modules are the same when their names are, without regard to case,
- * accents and punctuation; a code that a module lists twice counts once, with its most serious status. Common practice, no source; the
- * meaning of "not proven" follows ISO 14229-1 Annex D.2.
+ * accents and punctuation, or when each scan has exactly one of their kind; a code that a module lists twice counts once, with its most
+ * serious status. Common practice, no source; the meaning of "not proven" follows ISO 14229-1 Annex D.2 and the monitors of SAE J1979.
  */
 export function compareScans(before: ScanContent, after: ScanContent): ScanComparison {
-  const beforeModules = mergeModules(before.modules);
-  const afterModules = mergeModules(after.modules);
-  const keys = new Set([...beforeModules.keys(), ...afterModules.keys()]);
+  const pairs = matchModules(mergeModules(before.modules), mergeModules(after.modules));
   const codes: CodeChange[] = [];
   const modules: ModuleChange[] = [];
-  for (const key of keys) {
-    const old = beforeModules.get(key) ?? null;
-    const now = afterModules.get(key) ?? null;
+  for (const { old, now } of pairs) {
     const name = now?.name ?? old?.name ?? '';
     const moduleChange = changeOfModule(name, old, now);
     if (moduleChange !== null) modules.push(moduleChange);
     for (const code of new Set([...(old?.codes.keys() ?? []), ...(now?.codes.keys() ?? [])])) {
       const codeBefore = old?.codes.get(code) ?? null;
       const codeAfter = now?.codes.get(code) ?? null;
-      const change = changeOfCode(codeBefore, codeAfter, now, after.areTestsOutstanding ?? false);
+      const test = testOfCode(code, after.monitors ?? null);
+      const change = changeOfCode(codeBefore, codeAfter, now, test);
       codes.push({
         module: name,
+        moduleBefore: old?.name ?? null,
         code,
         change,
         before: codeBefore?.status ?? null,
         after: codeAfter?.status ?? null,
-        sentence: sayCodeChange(change, codeBefore, codeAfter, after.areTestsOutstanding ?? null),
+        isProven: change === 'gone' && (codeAfter !== null || test.state === 'run'),
+        sentence: sayCodeChange(change, codeBefore, codeAfter, test),
       });
     }
   }
   return { codes, modules };
-}
-
-type MergedModule = { readonly name: string; answered: boolean; readonly codes: Map<string, ScannedCode> };
-
-const seriousness: readonly ScanCodeStatus[] = ['unknown', 'history', 'pending', 'permanent', 'present'];
-
-function mergeModules(modules: readonly ScannedModule[]): Map<string, MergedModule> {
-  const merged = new Map<string, MergedModule>();
-  for (const { name, answered, codes } of modules) {
-    const key = foldText(name).replace(/[^\p{L}\p{N}]+/gu, '');
-    const module: MergedModule = merged.get(key) ?? { name, answered: false, codes: new Map() };
-    merged.set(key, module);
-    module.answered ||= answered;
-    for (const code of codes) {
-      const known = module.codes.get(code.code);
-      const isGraver = known === undefined || seriousness.indexOf(code.status) > seriousness.indexOf(known.status);
-      if (isGraver) module.codes.set(code.code, code);
-    }
-  }
-  return merged;
 }
 
 function changeOfModule(name: string, before: MergedModule | null, after: MergedModule | null): ModuleChange | null {
@@ -114,19 +107,25 @@ function changeOfModule(name: string, before: MergedModule | null, after: Merged
   return after.answered ? null : make('still-silent', 'It did not answer either time.');
 }
 
+/** Listed by the module, but only because its test has run since the clear and passed. */
+function isProved(code: ScannedCode): boolean {
+  return code.status === 'unknown' && typeof code.statusByte === 'number' && readStatusByte(code.statusByte).isProved;
+}
+
 function changeOfCode(
   before: ScannedCode | null,
   after: ScannedCode | null,
   moduleAfter: MergedModule | null,
-  areTestsOutstanding: boolean,
+  test: TestOfCode,
 ): CodeChangeKind {
   if (after === null) {
     if (moduleAfter === null || !moduleAfter.answered) return 'not-heard';
-    return areTestsOutstanding ? 'cleared-not-proven' : 'gone';
+    return test.state === 'outstanding' ? 'cleared-not-proven' : 'gone';
   }
   // Listed by the module only because its test has not run yet; a code that fails is here whatever that bit says.
   if (after.isUnproven === true && (after.status === 'unknown' || after.status === 'history'))
     return 'cleared-not-proven';
+  if (isProved(after)) return 'gone';
   return before === null ? 'new' : 'stayed';
 }
 
@@ -134,15 +133,20 @@ function sayCodeChange(
   change: CodeChangeKind,
   before: ScannedCode | null,
   after: ScannedCode | null,
-  areTestsOutstanding: boolean | null,
+  test: TestOfCode,
 ): string {
   switch (change) {
     case 'gone':
-      return areTestsOutstanding === null
-        ? 'No longer stored. Whether its test has run since the clear was not looked at.'
-        : 'No longer stored, and all monitors have run since the clear.';
+      if (after !== null) return 'Its test has run since the clear and passed.';
+      if (test.state === 'not-known')
+        return 'No longer stored. Whether its test has run since the clear was not looked at.';
+      return test.monitor === null
+        ? 'No longer stored, and all monitors have run since the clear.'
+        : `No longer stored, and its monitor (${monitorWords[test.monitor]}) has run since the clear.`;
     case 'cleared-not-proven':
-      return 'Cleared, but not proven: its test has not run since. Drive, then scan again.';
+      return after === null && test.monitor !== null
+        ? `Cleared, but not proven: its monitor (${monitorWords[test.monitor]}) has not run since. Drive, then scan again.`
+        : 'Cleared, but not proven: its test has not run since. Drive, then scan again.';
     case 'not-heard':
       return 'Not known: its module was not heard in the later scan.';
     case 'new':

@@ -53,6 +53,17 @@ export const inspectionSchemeSchema = z.strictObject({
 });
 export type InspectionScheme = z.infer<typeof inspectionSchemeSchema>;
 
+/** What the shop has of inspections: its schemes, and the one its vehicles are judged by; null while none is chosen. */
+export const inspectionSettingsSchema = z.strictObject({
+  chosenId: identifierSchema.nullable(),
+  schemes: z.array(inspectionSchemeSchema).max(20),
+});
+export type InspectionSettings = z.infer<typeof inspectionSettingsSchema>;
+
+export function chosenScheme({ chosenId, schemes }: InspectionSettings): InspectionScheme | null {
+  return schemes.find((scheme) => scheme.id === chosenId) ?? null;
+}
+
 const epa = 'US EPA, EPA420-R-01-015, and 66 FR 18155; the figures from memory, agreeing with a state programme text';
 const california = 'California BAR standard as summarised on two public pages';
 

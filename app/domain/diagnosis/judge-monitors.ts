@@ -2,7 +2,7 @@
 // everything else an inspector looks at is not known here.
 import { plural } from '../shared/text.ts';
 import type { InspectionFuel, InspectionRule, InspectionScheme } from './inspection-schemes.ts';
-import type { MonitorName, MonitorReading } from './readiness-monitors.ts';
+import { type MonitorName, type MonitorReading, monitorWords } from './readiness-monitors.ts';
 
 export type MonitorJudgement = {
   /** 'no-rule': the scheme says nothing for this year and fuel. 'not-applicable': battery-electric vehicles have no such monitors. */
@@ -97,5 +97,5 @@ function cautionsAbout(reading: MonitorReading, fuel: InspectionFuel, rule: Insp
 }
 
 function listMonitors(names: readonly MonitorName[]): string {
-  return names.map((name) => name.replaceAll('-', ' ')).join(', ');
+  return names.map((name) => monitorWords[name]).join(', ');
 }

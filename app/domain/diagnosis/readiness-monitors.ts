@@ -21,6 +21,26 @@ export const monitorNames = [
 ] as const;
 export type MonitorName = (typeof monitorNames)[number];
 
+/** In words, in the middle of a sentence. */
+export const monitorWords: Readonly<Record<MonitorName, string>> = {
+  misfire: 'misfire',
+  'fuel-system': 'fuel system',
+  components: 'components',
+  catalyst: 'catalyst',
+  'heated-catalyst': 'heated catalyst',
+  'evaporative-system': 'evaporative system',
+  'secondary-air': 'secondary air',
+  'air-conditioning-or-particulate-filter': 'A/C refrigerant or particulate filter',
+  'oxygen-sensor': 'oxygen sensor',
+  'oxygen-sensor-heater': 'oxygen sensor heater',
+  'exhaust-gas-recirculation': 'exhaust gas recirculation',
+  'nmhc-catalyst': 'NMHC catalyst',
+  'nox-aftertreatment': 'NOx aftertreatment',
+  'boost-pressure': 'boost pressure',
+  'exhaust-gas-sensor': 'exhaust gas sensor',
+  'particulate-filter': 'particulate filter',
+};
+
 export type Monitor = {
   readonly name: MonitorName;
   /** Misfire, fuel system and components are watched all the time; inspections usually count only the others. */
@@ -40,10 +60,10 @@ export type MonitorReading = {
   readonly warnings: readonly string[];
 };
 
-const continuous = ['misfire', 'fuel-system', 'components'] as const;
+export const continuousMonitors = ['misfire', 'fuel-system', 'components'] as const;
 
 /** Bits 0 to 7 of bytes C and D; null is reserved. SAE J1979 / ISO 15031-5, as three independent public decoders agree. */
-const bySpark: readonly (MonitorName | null)[] = [
+export const monitorsBySpark: readonly (MonitorName | null)[] = [
   'catalyst',
   'heated-catalyst',
   'evaporative-system',
@@ -53,7 +73,7 @@ const bySpark: readonly (MonitorName | null)[] = [
   'oxygen-sensor-heater',
   'exhaust-gas-recirculation',
 ];
-const byCompression: readonly (MonitorName | null)[] = [
+export const monitorsByCompression: readonly (MonitorName | null)[] = [
   'nmhc-catalyst',
   'nox-aftertreatment',
   null,
@@ -75,10 +95,10 @@ export function readMonitors(bytes: readonly number[]): MonitorReading | null {
   const ignition = (b & 0x08) === 0 ? 'spark' : 'compression';
   const warnings: string[] = [];
   const monitors: Monitor[] = [];
-  for (const [bit, name] of continuous.entries()) {
+  for (const [bit, name] of continuousMonitors.entries()) {
     if ((b >> bit) & 1) monitors.push({ name, isContinuous: true, isComplete: ((b >> (bit + 4)) & 1) === 0 });
   }
-  for (const [bit, name] of (ignition === 'spark' ? bySpark : byCompression).entries()) {
+  for (const [bit, name] of (ignition === 'spark' ? monitorsBySpark : monitorsByCompression).entries()) {
     if (((c >> bit) & 1) === 0) continue;
     if (name === null) {
       warnings.push(`Bit ${bit} is reserved on compression ignition but reported as supported; it was left out.`);

@@ -4,8 +4,9 @@ import { type CodeToken, findCodeTokens } from './scanner-codes.ts';
 import { type Columns, cellOf } from './scanner-columns.ts';
 import { isAcronym, trimName } from './scanner-names.ts';
 import type { FoundCode } from './scanner-reading.ts';
-import { type FoundStatus, findStatus, splitPieces, statusOfWholeText } from './scanner-status.ts';
+import { type FoundStatus, findStatus, saysUnproven, splitPieces, statusOfWholeText } from './scanner-status.ts';
 import { foldText, labelWords } from './scanner-words.ts';
+import { readStatusByte } from './status-byte.ts';
 
 export type OpenCode = { -readonly [Key in keyof FoundCode]: FoundCode[Key] };
 export type Line = {
@@ -50,6 +51,8 @@ export function readCodesOfLine(line: Line, index: number, around: Surroundings)
       code: token.code,
       status: found?.status ?? 'unknown',
       statusText: found?.text ?? '',
+      statusByte: found?.statusByte ?? null,
+      isUnproven: saysUnproven(after) || isUnprovenByte(found?.statusByte ?? null),
       words: shorten(cell !== null && cell !== '' ? cell : beside),
       lineNumber: index + 1,
       wasCorrected: token.wasCorrected,
@@ -70,9 +73,22 @@ function shareStatus(codes: readonly OpenCode[], line: Line): void {
     if (gap.length < 12 && /^[\s,;/&+-]*(?:and|und|et|y|e|i|en)?[\s,;/&+-]*$/i.test(gap)) {
       code.status = next.status;
       code.statusText = next.statusText;
+      code.statusByte = next.statusByte;
+      code.isUnproven ||= next.isUnproven;
       if (code.words === '' || /^(?:and|und|et|y|e|i|en)$/i.test(code.words)) code.words = next.words;
     }
   }
+}
+
+function isUnprovenByte(statusByte: number | null): boolean {
+  return statusByte !== null && readStatusByte(statusByte).isUnproven;
+}
+
+export function takeStatus(code: OpenCode, found: FoundStatus): void {
+  code.status = found.status;
+  code.statusText = found.text;
+  code.statusByte = found.statusByte;
+  code.isUnproven ||= isUnprovenByte(found.statusByte);
 }
 
 export function fitsColumns(line: Line, columns: Columns): boolean {

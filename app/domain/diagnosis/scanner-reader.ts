@@ -10,6 +10,7 @@ import {
   readLine,
   shorten,
   statusInCell,
+  takeStatus,
 } from './scanner-code-line.ts';
 import { type Columns, cellOf, readColumnHeadings } from './scanner-columns.ts';
 import {
@@ -23,7 +24,7 @@ import {
 } from './scanner-names.ts';
 import { findNoCodes, findPhrase, type Place, readLabel } from './scanner-phrases.ts';
 import type { FoundModule, LineUse, ScannerTextReading } from './scanner-reading.ts';
-import { type FoundStatus, findStatus, splitFields, statusOfWholeText } from './scanner-status.ts';
+import { type FoundStatus, findStatus, saysUnproven, splitFields, statusOfWholeText } from './scanner-status.ts';
 import { foldText, labelWords, silentConnectors, silentPhrases } from './scanner-words.ts';
 
 type OpenModule = { name: string; isSilent: boolean; codes: OpenCode[]; lineNumber: number };
@@ -100,7 +101,7 @@ export class ScannerTextReader {
     if (this.open.length > 0 && strength !== 'strong' && this.belongsToOpenCodes(plain)) return this.addDetail(line);
     const status = statusOfWholeText(cutCount(plain).name);
     if (status !== null) {
-      this.sectionStatus = { status, text: trimName(cutCount(plain).name) };
+      this.sectionStatus = { status, text: trimName(cutCount(plain).name), statusByte: null };
       this.open = [];
       this.latestStatusHeading = index;
       return 'status-heading';
@@ -132,11 +133,10 @@ export class ScannerTextReader {
       this.moveOpenCodes(trimName(label.value));
     }
     const found = findStatus(line.text.slice(0, nearby));
+    const isUnproven = saysUnproven(line.text.slice(0, nearby));
     for (const code of this.open) {
-      if (found !== null && code.statusText === '') {
-        code.status = found.status;
-        code.statusText = found.text;
-      }
+      if (found !== null && code.statusText === '') takeStatus(code, found);
+      code.isUnproven ||= isUnproven;
       code.words = shorten(`${code.words} ${line.text.slice(0, nearby)}`);
     }
     return 'detail';

@@ -7,6 +7,10 @@ export type FoundCode = {
   readonly status: ScanCodeStatus;
   /** The words in the text that gave the status; '' when none did. */
   readonly statusText: string;
+  /** Where the text gives one, labelled as a status. */
+  readonly statusByte: number | null;
+  /** The status byte or the words say that its test has not run since the clear. */
+  readonly isUnproven: boolean;
   /** What else stands beside the code, at most 160 characters; the whole line is in `lines`. */
   readonly words: string;
   /** Counted from 1. */

@@ -1,10 +1,28 @@
 // What a piece of pasted text says about a code's status. A text counts only when all of it is status words, or when it ends in words
 // that mean nothing else; everything less certain stays unknown.
 import type { ScanCodeStatus } from './scan.ts';
-import { doubtfulStatusWords, fillerWords, foldText, labelWords, statusByPhrase } from './scanner-words.ts';
+import {
+  doubtfulStatusWords,
+  fillerWords,
+  foldText,
+  labelWords,
+  statusByPhrase,
+  unprovenPhrases,
+} from './scanner-words.ts';
 import { readStatusByte } from './status-byte.ts';
 
-export type FoundStatus = { readonly status: ScanCodeStatus; readonly text: string };
+export type FoundStatus = {
+  readonly status: ScanCodeStatus;
+  readonly text: string;
+  /** Null where the status stands in words. */
+  readonly statusByte: number | null;
+};
+
+/** True when the text says in words that a code's test has not run since the clear. */
+export function saysUnproven(text: string): boolean {
+  const folded = foldText(text);
+  return unprovenPhrases.some((phrase) => folded.includes(phrase));
+}
 
 const rank: readonly ScanCodeStatus[] = ['present', 'permanent', 'pending', 'history'];
 const longestPhrase = 4;
@@ -58,12 +76,14 @@ export function findStatus(text: string): FoundStatus | null {
   for (const [index, piece] of pieces.entries()) {
     const isLabelled = labelWords.get(foldText(pieces[index - 1] ?? '')) === 'status';
     const byte = isLabelled ? /^(?:0x)?([0-9a-f]{2})h?$/i.exec(piece) : null;
-    const status = byte?.[1] ? readStatusByte(Number.parseInt(byte[1], 16)).status : statusOfWholeText(piece);
-    if (status !== null) found.push({ status, text: piece });
+    const statusByte = byte?.[1] ? Number.parseInt(byte[1], 16) : null;
+    const status = statusByte === null ? statusOfWholeText(piece) : readStatusByte(statusByte).status;
+    if (status !== null) found.push({ status, text: piece, statusByte });
   }
   if (found.length === 0) return findStatusAtEnd(pieces.at(-1) ?? '');
   const status = rank.find((one) => found.some((each) => each.status === one)) ?? 'unknown';
-  return { status, text: found.map((one) => one.text).join(', ') };
+  const statusByte = found.find((one) => one.statusByte !== null)?.statusByte ?? null;
+  return { status, text: found.map((one) => one.text).join(', '), statusByte };
 }
 
 /** "Cylinder 1 misfire STORED": the last words of a description, when they cannot belong to it. */
@@ -73,7 +93,8 @@ function findStatusAtEnd(text: string): FoundStatus | null {
     const tail = words.slice(-length);
     const folded = foldText(tail.join(' '));
     const status = statusByPhrase.get(folded);
-    if (status !== undefined && !doubtfulStatusWords.has(folded)) return { status, text: tail.join(' ') };
+    if (status !== undefined && !doubtfulStatusWords.has(folded))
+      return { status, text: tail.join(' '), statusByte: null };
   }
   return null;
 }

@@ -80,6 +80,13 @@ export const fillerWords: ReadonlySet<string> = new Set(
   błąd, błędy, kod, kody, kodu, usterka, usterki, stan, i, fout, fouten, foutcode, foutcodes, storing, storingen, toestand, en`),
 );
 
+/** Phrases that say that a test has not run since the codes were cleared. Folded; looked for anywhere beside a code. */
+export const unprovenPhrases: readonly string[] =
+  list(`not tested since, not completed since, not complete since, not run since, incomplete since, test not complete, test not completed,
+  test incomplete, not yet tested, seit dem löschen nicht geprüft, test nicht abgeschlossen, noch nicht geprüft, test non terminé, non testé depuis,
+  prueba no completada, sin comprobar desde, test non completato, non verificato dopo, test niezakończony, nie sprawdzono od, test niet voltooid,
+  nog niet getest`);
+
 export const silentPhrases: readonly string[] =
   list(`silent, no answer, no response, no reply, no communication, no contact, not responding,
   does not answer, does not respond, does not reply, did not answer, did not respond, not answering, not reachable, unreachable, timed out,

@@ -15,6 +15,8 @@ export const supportRangeSchema = z
   .refine((range) => range.lowestVolts < range.highestVolts, 'The lowest volts must be below the highest.');
 export type SupportRange = z.infer<typeof supportRangeSchema>;
 
+export const supportRangesSchema = z.array(supportRangeSchema).max(120);
+
 export const usualSupportRange: SupportRange = {
   make: null,
   lowestVolts: 12.4,
@@ -27,6 +29,15 @@ export function supportRangeFor(make: string, ranges: readonly SupportRange[]): 
   const plain = (text: string) => text.toLowerCase().replace(/\s+/g, '');
   const own = ranges.find((range) => range.make !== null && plain(range.make) === plain(make));
   return own ?? ranges.find((range) => range.make === null) ?? usualSupportRange;
+}
+
+/** The same for a make, by the shop's own table. */
+export function warnAboutSupportOf(
+  make: string,
+  ranges: readonly SupportRange[],
+  volts: Parameters<typeof warnAboutSupport>[0],
+): readonly string[] {
+  return warnAboutSupport(volts, supportRangeFor(make, ranges));
 }
 
 /** Warnings about the supply: volts before, the lowest during and after the write, null where not measured. */

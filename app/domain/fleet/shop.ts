@@ -1,5 +1,7 @@
 // The shop's own settings: who the dealer is, its rates and money terms, its people, checklist and calendar. One record in the fleet folder.
 import { z } from 'zod';
+import { inspectionSettingsSchema } from '../diagnosis/inspection-schemes.ts';
+import { supportRangesSchema } from '../diagnosis/support-voltage.ts';
 import { fundingPlanSchema } from '../money/funding-plan.ts';
 import { saleTaxSchema } from '../money/margin-tax.ts';
 import { valueLossCurveSchema } from '../money/value-loss.ts';
@@ -92,6 +94,9 @@ export const shopSchema = z.strictObject({
   ageingBands: ageingBandsSchema,
   /** Without points: the shop keeps no such curve. */
   valueLoss: valueLossCurveSchema,
+  inspection: inspectionSettingsSchema,
+  /** Limits of the supply while programming, by make. */
+  supportRanges: supportRangesSchema,
   /** Set in the invented sample only: the day the sample takes for today, and that everything in it is invented. */
   sample: z.strictObject({ today: daySchema }).nullable(),
 });

@@ -1,10 +1,10 @@
 // The gates that prove and present: post-repair scan, the shop's signed checks, paper, price. A sign-off goes stale after later work.
-import type { Scan } from '../diagnosis/scan.ts';
 import type { Check } from '../fleet/shop.ts';
 import { compareDays } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { laterTouch, type WorkEvent } from '../work/work-events.ts';
 import type { Gate, GateItem } from './gate.ts';
+import { unprovenRepairs, unresolved } from './scan-proof.ts';
 import type { SignOff } from './sign-off.ts';
 
 function latestFact<Fact extends { readonly entered: { readonly at: string } }>(
@@ -16,22 +16,6 @@ function latestFact<Fact extends { readonly entered: { readonly at: string } }>(
       compareDays(dayOf(a), dayOf(b)) || (a.entered.at < b.entered.at ? -1 : a.entered.at > b.entered.at ? 1 : 0),
   );
   return sorted[sorted.length - 1] ?? null;
-}
-
-/** What a post-repair scan still shows that nobody decided to leave: live codes and modules that stay silent. */
-function unresolved(vehicle: Vehicle, scan: Scan): readonly string[] {
-  const left = vehicle.faults.filter((fault) => fault.decision?.kind === 'leave');
-  // A code written without its failure type stands for all of them: U0140 covers U0140-00.
-  const leftCodes = new Set(left.flatMap((fault) => fault.codes.map((code) => code.trim().toUpperCase())));
-  const isLeft = (code: string) => leftCodes.has(code) || leftCodes.has(code.slice(0, 5));
-  const leftModules = new Set(left.map((fault) => fault.module.trim().toLowerCase()).filter((name) => name !== ''));
-  return scan.modules.flatMap((module) => {
-    if (!module.answered)
-      return leftModules.has(module.name.trim().toLowerCase()) ? [] : [`${module.name} does not answer`];
-    return module.codes
-      .filter((code) => code.status !== 'history' && !isLeft(code.code))
-      .map((code) => `${code.code} in ${module.name} (${code.status})`);
-  });
 }
 
 function postScanGate(vehicle: Vehicle, events: readonly WorkEvent[]): Gate {
@@ -65,13 +49,14 @@ function postScanGate(vehicle: Vehicle, events: readonly WorkEvent[]): Gate {
     const text = `Scan again: ${touched.what} on ${touched.on} came after the scan of ${scan.takenOn}`;
     return { key, title, state: 'stale', metOn: null, items: [{ text, who: 'technician', since: touched.on, place }] };
   }
-  const items = unresolved(vehicle, scan).map(
-    (what): GateItem => ({
-      text: `After the repair: ${what}. Repair it, or decide to leave it with a reason`,
-      who: 'technician',
-      since: scan.takenOn,
-      place: { list: 'scans', id: scan.id },
-    }),
+  const texts = [
+    ...unresolved(vehicle, scan).map(
+      (what) => `After the repair: ${what}. Repair it, or decide to leave it with a reason`,
+    ),
+    ...unprovenRepairs(vehicle, scan),
+  ];
+  const items = texts.map(
+    (text): GateItem => ({ text, who: 'technician', since: scan.takenOn, place: { list: 'scans', id: scan.id } }),
   );
   return items.length > 0
     ? { key, title, state: 'open', metOn: null, items }

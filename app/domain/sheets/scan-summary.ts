@@ -1,26 +1,14 @@
 // The scan on arrival beside the scan after the repair, for a reader who was not there: counts, codes, modules that stayed silent.
+import { type CodeChangeKind, compareScans, contentOf, type ModuleChangeKind } from '../diagnosis/compare-scans.ts';
 import type { Scan, ScanCode } from '../diagnosis/scan.ts';
+import { scansBeforeAndAfter } from '../diagnosis/scan-order.ts';
 import { plural } from '../shared/text.ts';
 import type { SheetBlock } from './sheet.ts';
 import { joined, plain, quiet, showDay, strong } from './sheet-words.ts';
 
-function byTime(a: Scan, b: Scan): number {
-  if (a.takenOn !== b.takenOn) return a.takenOn < b.takenOn ? -1 : 1;
-  return a.entered.at < b.entered.at ? -1 : 1;
-}
-
-/** The first scan that was no post-repair scan, and the last that was one; either may be missing. */
-export function scansBeforeAndAfter(scans: readonly Scan[]): {
-  readonly before: Scan | null;
-  readonly after: Scan | null;
-} {
-  const sorted = [...scans].sort(byTime);
-  const after = sorted.filter((scan) => scan.kind === 'post-repair');
-  return { before: sorted.find((scan) => scan.kind !== 'post-repair') ?? null, after: after[after.length - 1] ?? null };
-}
-
-function codeWords({ code, status }: ScanCode): string {
-  return status === 'present' ? code : `${code} (${status})`;
+function codeWords({ code, status, isUnproven }: ScanCode): string {
+  const words = [...(status === 'present' ? [] : [status]), ...(isUnproven ? ['not tested since the clear'] : [])];
+  return words.length === 0 ? code : `${code} (${words.join(', ')})`;
 }
 
 /** 'P0562 in Engine control, U0140 (history) in Gateway'. */
@@ -35,47 +23,29 @@ function silentModules(scan: Scan): readonly string[] {
   return scan.modules.filter((module) => !module.answered).map((module) => module.name);
 }
 
-/** A code counts as the same when the module and its digits are; its status may have changed. */
-function codeKeys(scan: Scan): ReadonlyMap<string, string> {
-  return new Map(
-    scan.modules.flatMap((module) =>
-      module.codes.map(({ code }) => [`${module.name.trim().toLowerCase()} ${code}`, `${code} in ${module.name}`]),
-    ),
-  );
-}
-
-/** What became of the codes and silent modules between the two scans, a sentence each. */
+/** What became of the codes and silent modules between the two scans, a sentence each. Judged in app/domain/diagnosis. */
 export function scanOutcome(before: Scan, after: Scan): readonly string[] {
-  const earlier = codeKeys(before);
-  const later = codeKeys(after);
-  const answersNow = new Set(
-    after.modules.filter((module) => module.answered).map((module) => module.name.trim().toLowerCase()),
-  );
-  const pick = (keys: ReadonlyMap<string, string>, isWanted: (key: string) => boolean) =>
-    [...keys].filter(([key]) => isWanted(key)).map(([, words]) => words);
-  const wasAsked = new Set(after.modules.map((module) => module.name.trim().toLowerCase()));
-  const moduleOf = (key: string) => key.slice(0, key.lastIndexOf(' '));
-  // A code of a module that does not answer now, or was not asked, is not gone: nobody knows.
-  const gone = pick(earlier, (key) => !later.has(key) && answersNow.has(moduleOf(key)));
-  const unknown = pick(earlier, (key) => !later.has(key) && !answersNow.has(moduleOf(key)));
-  const stayed = pick(later, (key) => earlier.has(key));
-  const added = pick(later, (key) => !earlier.has(key));
-  const silentBefore = silentModules(before);
-  const silentNow = silentModules(after);
-  const isSilentNow = (name: string) => silentNow.some((other) => other.trim().toLowerCase() === name);
-  const answersAgain = silentBefore.filter((name) => answersNow.has(name.trim().toLowerCase()));
-  const notAsked = silentBefore.filter(
-    (name) => !wasAsked.has(name.trim().toLowerCase()) && !isSilentNow(name.trim().toLowerCase()),
-  );
+  const { codes, modules } = compareScans(contentOf(before), contentOf(after));
+  const codesThat = (...kinds: readonly CodeChangeKind[]) =>
+    codes.filter((one) => kinds.includes(one.change)).map((one) => `${one.code} in ${one.module}`);
+  const modulesThat = (...kinds: readonly ModuleChangeKind[]) =>
+    modules.filter((one) => kinds.includes(one.change)).map((one) => one.module);
+  // Some modules list every test that has not run yet; only what was there before is told to a reader.
+  const unproven = codes
+    .filter((one) => one.change === 'cleared-not-proven' && one.before !== null)
+    .map((one) => `${one.code} in ${one.module}`);
+  const silentBefore = new Set(silentModules(before));
+  const notAsked = modulesThat('only-before').filter((name) => silentBefore.has(name));
   const line = (lead: string, items: readonly string[]) =>
     items.length === 0 ? [] : [`${lead}: ${items.join(', ')}.`];
   const lines = [
-    ...line('Gone', gone),
-    ...line('Stayed', stayed),
-    ...line('New after the repair', added),
-    ...line('Not known, because the module was not read after the repair', unknown),
-    ...line('Answers again', answersAgain),
-    ...line('Still silent', silentNow),
+    ...line('Gone', codesThat('gone')),
+    ...line('Cleared, not proven yet because the test has not run since', unproven),
+    ...line('Stayed', codesThat('stayed')),
+    ...line('New after the repair', codesThat('new')),
+    ...line('Not known, because the module was not read after the repair', codesThat('not-heard')),
+    ...line('Answers again', modulesThat('came-back')),
+    ...line('Still silent', silentModules(after)),
     ...line('Silent on arrival and not asked again', notAsked),
   ];
   return lines.length === 0 ? ['No codes and no silent module in either scan.'] : lines;

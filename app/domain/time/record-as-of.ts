@@ -14,6 +14,7 @@ export function recordAsOf(vehicle: Vehicle, day: Day): Vehicle {
     purchase: { ...vehicle.purchase, paperReceivedOn: past(vehicle.purchase.paperReceivedOn) },
     arrival: { ...vehicle.arrival, arrivedOn: past(vehicle.arrival.arrivedOn) },
     scans: vehicle.scans.filter((scan) => scan.takenOn <= day),
+    batteryReadings: vehicle.batteryReadings.filter((reading) => reading.measuredOn <= day),
     faults: vehicle.faults
       .filter((fault) => fault.foundOn <= day)
       .map((fault) => ({

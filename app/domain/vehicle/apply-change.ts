@@ -32,6 +32,7 @@ function factsPointingAt(vehicle: Vehicle, id: string): readonly FactList[] {
 
 const listNames: Readonly<Record<FactList, string>> = {
   scans: 'a scan',
+  batteryReadings: 'a battery reading',
   faults: 'a fault',
   jobs: 'a programming job',
   attempts: 'a programming attempt',

@@ -1,6 +1,7 @@
 // One change to one vehicle as a value: set a section, put a fact into a list, remove a fact. Its rules are in apply-change.ts.
 import { z } from 'zod';
 import { codeRequestDraftSchema } from '../codes/code-request.ts';
+import { batteryReadingDraftSchema } from '../diagnosis/battery-reading.ts';
 import { faultDraftSchema } from '../diagnosis/fault.ts';
 import { scanDraftSchema } from '../diagnosis/scan.ts';
 import { otherCostDraftSchema } from '../money/other-cost.ts';
@@ -26,6 +27,7 @@ const setChangeSchema = z.discriminatedUnion('section', [
 const put = z.literal('put');
 const putChangeSchema = z.discriminatedUnion('list', [
   z.strictObject({ kind: put, list: z.literal('scans'), item: scanDraftSchema }),
+  z.strictObject({ kind: put, list: z.literal('batteryReadings'), item: batteryReadingDraftSchema }),
   z.strictObject({ kind: put, list: z.literal('faults'), item: faultDraftSchema }),
   z.strictObject({ kind: put, list: z.literal('jobs'), item: programmingJobDraftSchema }),
   z.strictObject({ kind: put, list: z.literal('attempts'), item: attemptDraftSchema }),
@@ -40,6 +42,7 @@ const putChangeSchema = z.discriminatedUnion('list', [
 
 export const factListSchema = z.enum([
   'scans',
+  'batteryReadings',
   'faults',
   'jobs',
   'attempts',

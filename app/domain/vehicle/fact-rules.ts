@@ -186,6 +186,8 @@ export function factProblems(change: PutChange, today: Day): readonly ChangeProb
       return attemptProblems(change.item, today);
     case 'scans':
       return futureProblems(today, [['takenOn', 'The day of the scan', change.item.takenOn]]);
+    case 'batteryReadings':
+      return futureProblems(today, [['measuredOn', 'The day of the measurement', change.item.measuredOn]]);
     case 'jobs':
       return futureProblems(today, [['openedOn', 'The day the job was opened', change.item.openedOn]]);
     case 'labour':

@@ -24,6 +24,7 @@ export function newVehicle(id: Identifier, stamp: Stamp, takeIn: TakeIn): Vehicl
     takenIn: stamp,
     ...takeIn,
     scans: [],
+    batteryReadings: [],
     faults: [],
     jobs: [],
     attempts: [],

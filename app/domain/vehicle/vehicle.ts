@@ -1,6 +1,7 @@
 // The record of one vehicle: dated facts and who entered them, nothing derived. Everything shown beside it is worked out elsewhere.
 import { z } from 'zod';
 import { codeRequestSchema } from '../codes/code-request.ts';
+import { batteryReadingSchema } from '../diagnosis/battery-reading.ts';
 import { faultSchema } from '../diagnosis/fault.ts';
 import { scanSchema } from '../diagnosis/scan.ts';
 import { otherCostSchema } from '../money/other-cost.ts';
@@ -25,6 +26,7 @@ export const vehicleSchema = z.strictObject({
   arrival: arrivalSchema,
   targets: targetsSchema,
   scans: z.array(scanSchema).max(mostFactsInAList),
+  batteryReadings: z.array(batteryReadingSchema).max(mostFactsInAList),
   faults: z.array(faultSchema).max(mostFactsInAList),
   jobs: z.array(programmingJobSchema).max(mostFactsInAList),
   attempts: z.array(attemptSchema).max(mostFactsInAList),

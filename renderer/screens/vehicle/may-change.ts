@@ -4,6 +4,7 @@ import type { FactList, Section } from '../../../app/domain/vehicle/change.ts';
 
 const workshopLists: readonly FactList[] = [
   'scans',
+  'batteryReadings',
   'faults',
   'jobs',
   'attempts',

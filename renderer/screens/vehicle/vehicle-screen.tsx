@@ -10,6 +10,7 @@ import { errorSentence } from '../../text/errors.ts';
 import { vehicleText } from '../../text/vehicle.ts';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
+import { BatterySection } from './battery/battery-section.tsx';
 import { ChecksSection } from './checks/checks-section.tsx';
 import { CodesSection } from './codes/codes-section.tsx';
 import { CostsSection } from './costs/costs-section.tsx';
@@ -51,6 +52,8 @@ function Section({ section, view }: { readonly section: SectionKey; readonly vie
       return <PartsSection />;
     case 'codes':
       return <CodesSection />;
+    case 'battery':
+      return <BatterySection />;
     case 'programming':
       return <ProgrammingSection />;
     case 'labour':

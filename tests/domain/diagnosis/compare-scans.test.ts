@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compareScans, type ScanContent, type ScannedCode } from '../../../app/domain/diagnosis/compare-scans.ts';
+import { readMonitors } from '../../../app/domain/diagnosis/readiness-monitors.ts';
 import { findTroubleCodes } from '../../../app/domain/diagnosis/scanner-text.ts';
 
 const module = (name: string, codes: readonly (ScannedCode | string)[], answered = true) => ({
@@ -55,15 +56,49 @@ describe('codes', () => {
     ]);
   });
 
-  it('calls codes that are gone unproven while inspection monitors are incomplete, and says when nobody looked', () => {
-    const before = scan(module('Engine', ['P0301']));
+  it('calls a powertrain code that is gone unproven while its monitor is incomplete, and says when nobody looked', () => {
+    const before = scan(module('Engine', ['P0442', 'P0301']));
     const clean = scan(module('Engine', []));
-    expect(changes(before, { ...clean, areTestsOutstanding: true })).toEqual(['Engine P0301 cleared-not-proven']);
-    expect(changes(before, { ...clean, areTestsOutstanding: false })).toEqual(['Engine P0301 gone']);
-    expect(compareScans(before, clean).codes[0]?.sentence).toContain('was not looked at');
-    expect(compareScans(before, { ...clean, areTestsOutstanding: false }).codes[0]?.sentence).toContain(
-      'all monitors have run',
-    );
+    const at = (monitors: readonly number[]) => ({ ...clean, monitors: readMonitors(monitors) });
+    // Evaporative system (bit 2) incomplete, catalyst (bit 0) complete.
+    const evaporative = at([0x00, 0x07, 0x65, 0x04]);
+    expect(changes(before, evaporative)).toEqual([
+      'Engine P0442 cleared-not-proven',
+      // No monitor of its own here, so all have to be complete.
+      'Engine P0301 cleared-not-proven',
+    ]);
+    expect(compareScans(before, evaporative).codes[0]?.sentence).toContain('monitor (evaporative system) has not run');
+    const catalyst = at([0x00, 0x07, 0x65, 0x01]);
+    expect(changes(before, catalyst)).toEqual(['Engine P0442 gone', 'Engine P0301 cleared-not-proven']);
+    expect(compareScans(before, catalyst).codes[0]).toMatchObject({ isProven: true });
+    const ready = compareScans(before, at([0x00, 0x07, 0x65, 0x00])).codes;
+    expect(ready.map((one) => [one.change, one.isProven])).toEqual([
+      ['gone', true],
+      ['gone', true],
+    ]);
+    const notRead = compareScans(before, clean).codes[0];
+    expect(notRead).toMatchObject({ change: 'gone', isProven: false });
+    expect(notRead?.sentence).toContain('was not looked at');
+  });
+
+  it('does not let monitors speak of body, chassis and network codes', () => {
+    const before = scan(module('Engine', ['U0140']), module('Airbag', ['B0001']));
+    const after = {
+      ...scan(module('Engine', []), module('Airbag', [])),
+      monitors: readMonitors([0, 0x77, 0x65, 0x65]),
+    };
+    expect(compareScans(before, after).codes.map((one) => [one.change, one.isProven])).toEqual([
+      ['gone', false],
+      ['gone', false],
+    ]);
+  });
+
+  it('takes a code for tested and passed when its status byte says so (ISO 14229-1 Annex D.2, bits 4, 0 and 5 off)', () => {
+    const before = scan(module('Body', ['B1234-11']));
+    const passed = scan(module('Body', [{ code: 'B1234-11', status: 'unknown', statusByte: 0x40 }]));
+    const failed = scan(module('Body', [{ code: 'B1234-11', status: 'unknown', statusByte: 0x20 }]));
+    expect(compareScans(before, passed).codes[0]).toMatchObject({ change: 'gone', isProven: true });
+    expect(changes(before, failed)).toEqual(['Body B1234-11 stayed']);
   });
 
   it('keeps the same code of two modules apart, and failure types too', () => {
@@ -107,6 +142,19 @@ describe('modules', () => {
       'Steering lock still-silent',
       'Seat only-before',
       'Door only-after',
+    ]);
+  });
+
+  it('takes modules for the same that two devices name differently, where each scan has one of their kind', () => {
+    const before = scan(module('BCM', ['B1000'], true), module('Engine', ['P0301']));
+    const after = scan(module('Body control module', []), module('Engine', []));
+    expect(changes(before, after)).toEqual(['Body control module B1000 gone', 'Engine P0301 gone']);
+    expect(moduleChanges(before, after)).toEqual([]);
+    const twoDoors = scan(module('Door left', ['B1000']), module('Door right', []));
+    expect(moduleChanges(twoDoors, scan(module('Driver door', [])))).toEqual([
+      'Door left only-before',
+      'Door right only-before',
+      'Driver door only-after',
     ]);
   });
 

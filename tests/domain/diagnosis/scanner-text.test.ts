@@ -235,7 +235,13 @@ describe('any text', () => {
           // biome-ignore lint/suspicious/noControlCharactersInRegex: the reader shows control characters as spaces.
           expect(text.replace(/[\u0000-\u0008\u000e-\u001f\u007f]/g, ' ')).toContain(module.name);
           expect(module.name.length).toBeLessThanOrEqual(60);
-          const codes = module.codes.map(({ code, status, words }) => ({ code, status, words }));
+          const codes = module.codes.map(({ code, status, words, statusByte, isUnproven }) => ({
+            code,
+            status,
+            words,
+            statusByte,
+            isUnproven,
+          }));
           const kept = {
             name: module.name === '' ? 'named by a person' : module.name,
             answered: module.answered,

@@ -1,6 +1,6 @@
 // The gates that prove and present: what a post-repair scan and a signature vouch for, and what makes them stale.
 import { describe, expect, it } from 'vitest';
-import type { ScanCodeStatus } from '../../../app/domain/diagnosis/scan.ts';
+import { plainCode, type Scan, type ScanCode, type ScanCodeStatus } from '../../../app/domain/diagnosis/scan.ts';
 import type { Check } from '../../../app/domain/fleet/shop.ts';
 import type { Gate } from '../../../app/domain/readiness/gate.ts';
 import { judgeReadiness } from '../../../app/domain/readiness/gates.ts';
@@ -39,7 +39,7 @@ const texts = (gate: Gate) => gate.items.map((item) => item.text);
 function scanWith(code: string, status: ScanCodeStatus, kind: 'pre-repair' | 'post-repair' = 'post-repair') {
   return makeScan(third, {
     kind,
-    modules: [{ name: 'Engine', answered: true, codes: [{ code, status, words: '' }] }],
+    modules: [{ name: 'Engine', answered: true, codes: [plainCode(code, status)] }],
   });
 }
 
@@ -108,6 +108,81 @@ describe('the post-repair scan', () => {
       decision: makeDecision(first, { kind: 'leave', reason: 'sold without' }),
     });
     expect(gateOf({ ...silent, faults: [left] }, 'post-scan').state).toBe('met');
+  });
+
+  describe('holds a repaired code that is quiet without proof', () => {
+    const evaporativeToRun: [number, number, number, number] = [0x00, 0x07, 0x65, 0x04];
+    const allRun: [number, number, number, number] = [0x00, 0x07, 0x65, 0x00];
+    const repaired = makeFault(first, { codes: ['P0442'], decision: makeDecision(first), doneOn: second });
+    const arrival = makeScan(first, {
+      modules: [
+        { name: 'Engine', answered: true, codes: [plainCode('P0442', 'present'), plainCode('P0455', 'history')] },
+      ],
+    });
+    const proofScan = (about: Partial<Scan> = {}, codes: readonly ScanCode[] = []) =>
+      makeScan(third, {
+        kind: 'post-repair',
+        modules: [{ name: 'Engine', answered: true, codes: [...codes] }],
+        ...about,
+      });
+    const gateWith = (...scans: readonly Scan[]) =>
+      gateOf(makeVehicle(first, { ...worked, faults: [repaired], scans: [arrival, ...scans] }), 'post-scan');
+
+    it('while the monitor that tests it has not run since the clear, and only that code', () => {
+      const gate = gateWith(proofScan({ monitorBytes: evaporativeToRun }));
+      expect(gate.state).toBe('open');
+      expect(texts(gate)).toEqual([
+        'P0442 in Engine: cleared, but not proven: its monitor (evaporative system) has not run since. Drive, then scan again',
+      ]);
+      expect(gateWith(proofScan({ monitorBytes: allRun })).state).toBe('met');
+    });
+
+    it('not where nobody read the monitors: that it is gone is then all that is known', () => {
+      expect(gateWith(proofScan()).state).toBe('met');
+    });
+
+    it('while the module itself says that its test has not run', () => {
+      const untested = { ...plainCode('P0442', 'unknown'), statusByte: 0x50, isUnproven: true };
+      expect(texts(gateWith(proofScan({}, [untested])))).toEqual([
+        'P0442 in Engine: cleared, but not proven: its test has not run since. Drive, then scan again',
+      ]);
+      const passed = { ...plainCode('P0442', 'unknown'), statusByte: 0x40 };
+      expect(gateWith(proofScan({}, [passed])).state).toBe('met');
+    });
+
+    it('but no code that was never repaired, however many tests are still to run', () => {
+      const untested = { ...plainCode('P0301', 'unknown'), statusByte: 0x50, isUnproven: true };
+      expect(gateWith(proofScan({ monitorBytes: allRun }, [untested])).state).toBe('met');
+    });
+
+    it('while its module is not in the scan at all', () => {
+      const elsewhere = proofScan({ modules: [{ name: 'Body', answered: true, codes: [] }] });
+      expect(texts(gateWith(elsewhere))).toEqual([
+        'P0442 was repaired, but Engine is not in the scan after it. Scan that module too',
+      ]);
+    });
+
+    it('not once a scan in between has proven it, until it is listed again', () => {
+      const proving = {
+        ...proofScan({ monitorBytes: allRun }),
+        takenOn: second,
+        kind: 'in-between' as const,
+        entered: stampAt(second),
+      };
+      expect(gateWith(proving, proofScan({ monitorBytes: evaporativeToRun })).state).toBe('met');
+      const back = { ...proving, id: 'scan-back', modules: arrival.modules, monitorBytes: null };
+      const later = { ...back, entered: stampAt(second, 18) };
+      expect(gateWith(proving, later, proofScan({ monitorBytes: evaporativeToRun })).state).toBe('open');
+    });
+
+    it('not when it was decided to leave it', () => {
+      const left = makeFault(first, {
+        codes: ['P0442'],
+        decision: makeDecision(first, { kind: 'leave', reason: 'told' }),
+      });
+      const scans = [arrival, proofScan({ monitorBytes: evaporativeToRun })];
+      expect(gateOf(makeVehicle(first, { ...worked, faults: [left], scans }), 'post-scan').state).toBe('met');
+    });
   });
 
   it.each([

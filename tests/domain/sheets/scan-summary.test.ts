@@ -1,11 +1,12 @@
 // What became of codes and silent modules between two scans, without calling gone what nobody read again.
 import { describe, expect, it } from 'vitest';
-import type { ScanModule } from '../../../app/domain/diagnosis/scan.ts';
-import { scanOutcome, scansBeforeAndAfter } from '../../../app/domain/sheets/scan-summary.ts';
+import { plainCode, type ScanModule } from '../../../app/domain/diagnosis/scan.ts';
+import { scansBeforeAndAfter } from '../../../app/domain/diagnosis/scan-order.ts';
+import { scanOutcome } from '../../../app/domain/sheets/scan-summary.ts';
 import { makeScan } from '../../helpers/vehicle-maker.ts';
 
 function module(name: string, codes: readonly string[] | null): ScanModule {
-  const kept = (codes ?? []).map((code) => ({ code, status: 'present' as const, words: '' }));
+  const kept = (codes ?? []).map((code) => plainCode(code, 'present'));
   return { name, answered: codes !== null, codes: kept };
 }
 const early = (...modules: ScanModule[]) => makeScan('2026-03-04', { modules });
@@ -31,7 +32,7 @@ describe('two scans side by side', () => {
       late(module('engine', ['P0171', 'P0420']), module('Brakes', [])),
     );
     expect(outcome).toEqual([
-      'Gone: P0300 in Engine, C0035 in Brakes.',
+      'Gone: P0300 in engine, C0035 in Brakes.',
       'Stayed: P0171 in engine.',
       'New after the repair: P0420 in engine.',
     ]);
@@ -52,6 +53,21 @@ describe('two scans side by side', () => {
     expect(scanOutcome(early(module('A', null), module('B', null)), late(module('A', [])))).toEqual([
       'Answers again: A.',
       'Silent on arrival and not asked again: B.',
+    ]);
+  });
+
+  it('say which codes were cleared and are not proven, and leave out tests that were never a code', () => {
+    const before = early(module('Engine', ['P0442']));
+    const after = {
+      ...late({
+        name: 'Engine',
+        answered: true,
+        codes: [{ ...plainCode('P0171', 'unknown'), isUnproven: true }],
+      }),
+      monitorBytes: [0x00, 0x07, 0x65, 0x04] as [number, number, number, number],
+    };
+    expect(scanOutcome(before, after)).toEqual([
+      'Cleared, not proven yet because the test has not run since: P0442 in Engine.',
     ]);
   });
 

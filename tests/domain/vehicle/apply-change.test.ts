@@ -177,6 +177,7 @@ describe('any record', () => {
     'jobs',
     'attempts',
     'scans',
+    'batteryReadings',
     'labour',
     'sublets',
     'otherCosts',

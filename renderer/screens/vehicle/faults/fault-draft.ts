@@ -3,7 +3,7 @@ import type { Decision, DecisionKind, FaultDraft } from '../../../../app/domain/
 import { ok, type Result } from '../../../../app/domain/shared/result.ts';
 import type { ChangeProblem } from '../../../../app/domain/vehicle/change-problem.ts';
 import type { Typed } from '../../../state/edit-draft.ts';
-import { scanText } from '../../../text/vehicle-entries.ts';
+import { scanText } from '../../../text/scans.ts';
 import { readCodeText } from '../scans/code-text.ts';
 
 export type DecisionDraft = Omit<Typed<Decision>, 'kind'> & { readonly kind: DecisionKind | '' };

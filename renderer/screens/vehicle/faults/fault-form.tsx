@@ -11,7 +11,10 @@ import { MinutesField } from '../labour/minutes-field.tsx';
 import { chooseFrom, usedWords } from '../ledger/choices.ts';
 import { FieldPlace } from '../ledger/field-place.tsx';
 import { mayDecide } from '../may-change.ts';
+import { Notebook } from '../notebook/notebook.tsx';
 import { useVehicle } from '../page/vehicle-context.ts';
+import { CodeDetail } from '../scans/code-detail.tsx';
+import { readCodeText } from '../scans/code-text.ts';
 import type { DecisionDraft, FaultValue } from './fault-draft.ts';
 
 function DecisionFields({ edit }: { readonly edit: Editing<FaultValue> }) {
@@ -76,7 +79,8 @@ function DecisionFields({ edit }: { readonly edit: Editing<FaultValue> }) {
 }
 
 export function FaultForm({ edit }: { readonly edit: Editing<FaultValue> }) {
-  const { vehicle, today } = useVehicle();
+  const { vehicle, today, id } = useVehicle();
+  const codes = readCodeText(edit.value.codes).codes.map(({ code }) => code);
   const modules = usedWords(vehicle.scans.flatMap((scan) => scan.modules.map((module) => module.name)));
   return (
     <div className="field-grid">
@@ -92,6 +96,12 @@ export function FaultForm({ edit }: { readonly edit: Editing<FaultValue> }) {
       <DecisionFields edit={edit} />
       <CheckField label={faultText.tellBuyer} {...edit.at('tellBuyer')} />
       <ParagraphField label={faultText.note} {...edit.at('note')} rows={2} isWide />
+      <div className="field is-wide">
+        {codes.map((code) => (
+          <CodeDetail key={code} code={code} statusByte={null} />
+        ))}
+        <Notebook module={edit.value.module} codes={codes} vehicleId={id} />
+      </div>
     </div>
   );
 }

@@ -11,6 +11,7 @@ export const sectionKeys = [
   'faults',
   'parts',
   'codes',
+  'battery',
   'programming',
   'labour',
   'sublet',
@@ -23,6 +24,7 @@ export type SectionKey = (typeof sectionKeys)[number];
 
 const sectionOfList: Readonly<Record<FactList, SectionKey>> = {
   scans: 'scans',
+  batteryReadings: 'battery',
   faults: 'faults',
   jobs: 'programming',
   attempts: 'programming',
@@ -69,6 +71,8 @@ export function countIn(view: VehicleView, key: SectionKey): number | null {
       return vehicle.parts.length;
     case 'codes':
       return vehicle.codeRequests.length;
+    case 'battery':
+      return vehicle.batteryReadings.length;
     case 'programming':
       return vehicle.jobs.length;
     case 'labour':

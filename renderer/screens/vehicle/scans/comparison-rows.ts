@@ -1,45 +1,44 @@
-// The comparison of two scans as rows of a table, a module each. What became of a code is judged in app/domain/diagnosis, not here.
+// The comparison of two scans as rows to read: what needs somebody first, what is gone last. What became of a code is judged in
+// app/domain/diagnosis, not here.
 import {
+  type CodeChange,
   type CodeChangeKind,
   compareScans,
-  type ModuleChangeKind,
+  contentOf,
+  type ModuleChange,
 } from '../../../../app/domain/diagnosis/compare-scans.ts';
-import type { Scan } from '../../../../app/domain/diagnosis/scan.ts';
+import { moduleKey } from '../../../../app/domain/diagnosis/same-module.ts';
+import type { Scan, ScanCode } from '../../../../app/domain/diagnosis/scan.ts';
 
-export const codeColumns: readonly CodeChangeKind[] = ['gone', 'cleared-not-proven', 'stayed', 'new', 'not-heard'];
+export const changeOrder: readonly CodeChangeKind[] = ['new', 'stayed', 'cleared-not-proven', 'not-heard', 'gone'];
 
-export type ComparisonRow = {
-  readonly module: string;
-  readonly answer: ModuleChangeKind | null;
-  readonly codes: Readonly<Record<CodeChangeKind, readonly string[]>>;
+export type ComparisonCode = CodeChange & {
+  /** As the later scan lists it, else the earlier one: its words and its status byte. */
+  readonly listed: ScanCode | null;
+};
+export type ComparisonGroup = { readonly kind: CodeChangeKind; readonly codes: readonly ComparisonCode[] };
+export type ComparisonReading = {
+  readonly modules: readonly ModuleChange[];
+  readonly groups: readonly ComparisonGroup[];
 };
 
-/** Modules about which there is something to say, in the order of the comparison, and how many there are beside them. */
-export function comparisonRows(
-  before: Scan,
-  after: Scan,
-): { readonly rows: readonly ComparisonRow[]; readonly quiet: number } {
-  const { codes, modules } = compareScans(before, after);
-  const names = [...new Set([...modules, ...codes].map((change) => change.module))];
-  const rows = names.map((module): ComparisonRow => {
-    const of = (kind: CodeChangeKind) =>
-      codes.filter((code) => code.module === module && code.change === kind).map(({ code }) => code);
-    return {
-      module,
-      answer: modules.find((change) => change.module === module)?.change ?? null,
-      codes: {
-        gone: of('gone'),
-        'cleared-not-proven': of('cleared-not-proven'),
-        stayed: of('stayed'),
-        new: of('new'),
-        'not-heard': of('not-heard'),
-      },
-    };
-  });
-  return { rows, quiet: Math.max(0, after.modules.length - rows.filter((row) => row.answer !== 'only-before').length) };
+function listedIn(scan: Scan, module: string | null, code: string): ScanCode | null {
+  if (module === null) return null;
+  const key = moduleKey(module);
+  const codes = scan.modules.filter((one) => moduleKey(one.name) === key).flatMap((one) => one.codes);
+  return codes.find((one) => one.code === code) ?? null;
 }
 
-/** Columns in which some row has a code; the others would only be empty. */
-export function usedColumns(rows: readonly ComparisonRow[]): readonly CodeChangeKind[] {
-  return codeColumns.filter((kind) => rows.some((row) => row.codes[kind].length > 0));
+export function readComparison(before: Scan, after: Scan): ComparisonReading {
+  const { codes, modules } = compareScans(contentOf(before), contentOf(after));
+  const groups = changeOrder.map((kind) => ({
+    kind,
+    codes: codes
+      .filter((code) => code.change === kind)
+      .map((code) => ({
+        ...code,
+        listed: listedIn(after, code.module, code.code) ?? listedIn(before, code.moduleBefore, code.code),
+      })),
+  }));
+  return { modules, groups: groups.filter((group) => group.codes.length > 0) };
 }

@@ -1,13 +1,23 @@
-// The modules of a scan, one row each: name, answered or silent, codes typed or pasted. Enter goes to the next module.
+// The modules of a scan, one row each: name, answered or silent, its codes. Enter goes to the next module.
 import { type KeyboardEvent, useRef } from 'react';
 import type { Editing } from '../../../state/use-edit-draft.ts';
-import { scanText } from '../../../text/vehicle-entries.ts';
+import { scanText } from '../../../text/scans.ts';
 import { Button } from '../../../ui/button.tsx';
 import { CheckField } from '../../../ui/check-field.tsx';
 import { ParagraphField, TextField } from '../../../ui/text-field.tsx';
 import { usedWords } from '../ledger/choices.ts';
 import { useVehicle } from '../page/vehicle-context.ts';
-import { type ModuleRow, rowsLike, type ScanValue, withEmptyRow } from './scan-draft.ts';
+import { CodeRows } from './code-rows.tsx';
+import {
+  type CodeRow,
+  isEmpty,
+  leftOutKey,
+  type ModuleRow,
+  rowsLike,
+  type ScanValue,
+  settleTyped,
+  withEmptyRow,
+} from './scan-draft.ts';
 
 export function ModuleRows({ edit }: { readonly edit: Editing<ScanValue> }) {
   const { vehicle } = useVehicle();
@@ -19,15 +29,39 @@ export function ModuleRows({ edit }: { readonly edit: Editing<ScanValue> }) {
   const likeLast = rowsLike(earlier.toSorted((a, b) => (a.takenOn < b.takenOn ? -1 : 1)).at(-1)?.modules ?? []);
   const setRow = (index: number, more: Partial<ModuleRow>) =>
     edit.set({ modules: withEmptyRow(rows.map((row, at) => (at === index ? { ...row, ...more } : row))) });
-  const takeOut = (index: number) => edit.set({ modules: withEmptyRow(rows.filter((_, at) => at !== index)) });
+  const settle = (index: number) => {
+    const row = rows[index];
+    if (row === undefined) return;
+    const settled = settleTyped(row);
+    if (settled !== row) setRow(index, settled);
+  };
+  const leaveOut = (codes: readonly CodeRow[]) =>
+    codes.flatMap(({ origin }) => (origin === null ? [] : [leftOutKey(origin)]));
+  const takeOut = (index: number) =>
+    edit.set({
+      modules: withEmptyRow(rows.filter((_, at) => at !== index)),
+      leftOut: [...edit.value.leftOut, ...leaveOut(rows[index]?.codes ?? [])],
+    });
+  const removeCode = (index: number, code: CodeRow) => {
+    const codes = (rows[index]?.codes ?? []).filter((one) => one !== code);
+    edit.set({
+      modules: withEmptyRow(rows.map((row, at) => (at === index ? { ...row, codes } : row))),
+      leftOut: [...edit.value.leftOut, ...leaveOut([code])],
+    });
+  };
   const onKeyDown = (index: number) => (event: KeyboardEvent) => {
     const isPlainEnter = event.key === 'Enter' && !event.ctrlKey && !event.shiftKey && !event.altKey;
-    if (!isPlainEnter || event.nativeEvent.isComposing || event.target instanceof HTMLButtonElement) return;
-    const isName = event.target instanceof HTMLInputElement && event.target.type === 'text';
+    const field = event.target;
+    if (!isPlainEnter || event.nativeEvent.isComposing || !(field instanceof HTMLElement)) return;
+    const row = rows[index];
     // An empty last row: there is no next module, so Enter means what it means everywhere.
-    if (isName && rows[index]?.name.trim() === '') return;
+    if (field.closest('.code-lines') !== null || row === undefined || isEmpty(row)) return;
+    if (field instanceof HTMLButtonElement) return;
     event.preventDefault();
-    const next = isName ? `[data-module="${index}"] textarea` : `[data-module="${index + 1}"] input[type="text"]`;
+    const isName = field instanceof HTMLInputElement && field.type === 'text';
+    const next = isName
+      ? `[data-module="${index}"] textarea`
+      : `[data-module="${index + 1}"] .module-name input[type="text"]`;
     root.current?.querySelector<HTMLElement>(next)?.focus();
   };
   return (
@@ -45,31 +79,44 @@ export function ModuleRows({ edit }: { readonly edit: Editing<ScanValue> }) {
         <div
           // biome-ignore lint/suspicious/noArrayIndexKey: rows have no identity but their place while they are typed.
           key={index}
-          className="module-row"
+          className={row.codes.length > 0 ? 'module-row has-codes' : 'module-row'}
           data-module={index}
           onKeyDown={onKeyDown(index)}
         >
-          <TextField
-            label={scanText.module}
-            value={row.name}
-            onChange={(name) => setRow(index, { name })}
-            problem={edit.problemAt(`modules.${index}`)}
-            list={names}
-            isLabelUnseen={index > 0}
-          />
+          <div className="module-name">
+            <TextField
+              label={scanText.module}
+              value={row.name}
+              onChange={(name) => setRow(index, { name })}
+              problem={edit.problemAt(`modules.${index}`)}
+              list={names}
+              isLabelUnseen={index > 0}
+            />
+          </div>
           <CheckField
             label={scanText.answered}
             value={row.answered}
             onChange={(answered) => setRow(index, { answered })}
           />
-          <ParagraphField
-            label={scanText.codes}
-            value={row.codes}
-            onChange={(codes) => setRow(index, { codes })}
-            rows={Math.min(6, Math.max(1, row.codes.split('\n').length))}
-            isLabelUnseen={index > 0}
-            isReadOnly={!row.answered}
-          />
+          <div className="module-codes">
+            <CodeRows
+              codes={row.codes}
+              where={row.name}
+              onChange={(codes) => setRow(index, { codes })}
+              onRemove={(code) => removeCode(index, code)}
+            />
+            {/* biome-ignore lint/a11y/noStaticElementInteractions: what was typed becomes rows when the field is left. */}
+            <div onBlur={() => settle(index)}>
+              <ParagraphField
+                label={scanText.codes}
+                value={row.typed}
+                onChange={(typed) => setRow(index, { typed })}
+                rows={Math.min(6, Math.max(1, row.typed.split('\n').length))}
+                isLabelUnseen={index > 0}
+                isReadOnly={!row.answered}
+              />
+            </div>
+          </div>
           {index < rows.length - 1 ? (
             <Button kind="quiet" label={scanText.removeModule(row.name)} onPress={() => takeOut(index)}>
               ×

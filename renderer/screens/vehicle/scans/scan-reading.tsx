@@ -1,54 +1,47 @@
-// What scans say, for reading: the first before against the last after the repair, or else the last scan alone.
+// What scans say, for reading: any two of the vehicle against each other, or the only one alone; where to look first; the monitors.
+import { useState } from 'react';
+import { readinessResets } from '../../../../app/domain/diagnosis/readiness-resets.ts';
 import type { Scan } from '../../../../app/domain/diagnosis/scan.ts';
-import { scansBeforeAndAfter } from '../../../../app/domain/sheets/scan-summary.ts';
+import { byTimeTaken, scansBeforeAndAfter } from '../../../../app/domain/diagnosis/scan-order.ts';
 import { sayDay } from '../../../text/say-day.ts';
-import { scanText } from '../../../text/vehicle-entries.ts';
+import { comparisonText, scanText } from '../../../text/scans.ts';
+import { maySeeCodes } from '../may-change.ts';
 import { useVehicle } from '../page/vehicle-context.ts';
-import { comparisonRows, usedColumns } from './comparison-rows.ts';
-
-function Codes({ codes }: { readonly codes: readonly string[] }) {
-  return <span className="code">{codes.join(' ')}</span>;
-}
+import { CodeLine } from './code-line.tsx';
+import { readComparison } from './comparison-rows.ts';
+import { LikelyRoots } from './likely-roots-lines.tsx';
+import { MonitorJudgementLines } from './monitor-judgement.tsx';
 
 function Comparison({ before, after }: { readonly before: Scan; readonly after: Scan }) {
-  const { today } = useVehicle();
-  const { rows, quiet } = comparisonRows(before, after);
-  const columns = usedColumns(rows);
+  const { role } = useVehicle();
+  const { modules, groups } = readComparison(before, after);
+  if (modules.length === 0 && groups.length === 0) return <p className="section-note">{comparisonText.nothing}</p>;
   return (
     <table className="scan-reading">
-      <caption>{scanText.comparison(sayDay(before.takenOn, today), sayDay(after.takenOn, today))}</caption>
-      {rows.length > 0 && (
-        <thead>
-          <tr>
-            <th scope="col">{scanText.module}</th>
-            {columns.map((kind) => (
-              <th key={kind} scope="col">
-                {scanText.became[kind]}
-              </th>
-            ))}
-          </tr>
-        </thead>
-      )}
       <tbody>
-        {rows.map(({ module, answer, codes }) => (
+        {modules.map(({ module, change, sentence }) => (
           <tr key={module}>
-            <th scope="row">
-              {module}
-              {answer !== null && <span className={`scan-answer is-${answer}`}>{scanText.answer[answer]}</span>}
-            </th>
-            {columns.map((kind) => (
-              <td key={kind} className={`is-${kind}`}>
-                <Codes codes={codes[kind]} />
-              </td>
-            ))}
+            <td className={`became is-${change}`}>{comparisonText.answer[change]}</td>
+            <td />
+            <td>{module}</td>
+            <td />
+            <td className="quiet">{sentence}</td>
+            <td />
           </tr>
         ))}
-        {quiet > 0 && (
-          <tr>
-            <td colSpan={columns.length + 1} className="quiet">
-              {scanText.unchanged(quiet)}
-            </td>
-          </tr>
+        {groups.flatMap(({ kind, codes }) =>
+          codes.map(({ code, module, listed, sentence }) => (
+            <CodeLine
+              key={`${module} ${code}`}
+              code={code}
+              module={module}
+              words={listed?.words ?? ''}
+              statusByte={listed?.statusByte ?? null}
+              first={<span className={`became is-${kind}`}>{comparisonText.became[kind]}</span>}
+              sentence={<span className="quiet">{sentence}</span>}
+              maySeeCases={maySeeCodes(role)}
+            />
+          )),
         )}
       </tbody>
     </table>
@@ -56,32 +49,37 @@ function Comparison({ before, after }: { readonly before: Scan; readonly after: 
 }
 
 function OneScan({ scan }: { readonly scan: Scan }) {
-  const { today } = useVehicle();
-  const told = scan.modules.filter((module) => !module.answered || module.codes.length > 0);
-  const clean = scan.modules.length - told.length;
+  const { role } = useVehicle();
+  const silent = scan.modules.filter((module) => !module.answered);
+  const clean = scan.modules.filter((module) => module.answered && module.codes.length === 0).length;
   return (
     <table className="scan-reading">
-      <caption>{scanText.latest(scanText.kinds[scan.kind], sayDay(scan.takenOn, today))}</caption>
       <tbody>
-        {told.map((module) => (
+        {silent.map((module) => (
           <tr key={module.name}>
-            <th scope="row">
-              {module.name}
-              {!module.answered && <span className="scan-answer is-silent">{scanText.silent}</span>}
-            </th>
-            <td>
-              {module.codes.map(({ code, status, words }) => (
-                <div key={code}>
-                  <span className="code">{code}</span> {scanText.status[status]}
-                  {words !== '' && <span className="quiet"> {words}</span>}
-                </div>
-              ))}
-            </td>
+            <td className="became is-fell-silent">{scanText.silent}</td>
+            <td />
+            <td>{module.name}</td>
+            <td colSpan={3} />
           </tr>
         ))}
+        {scan.modules.flatMap((module) =>
+          module.codes.map(({ code, status, words, statusByte, isUnproven }) => (
+            <CodeLine
+              key={`${module.name} ${code} ${status}`}
+              code={code}
+              module={module.name}
+              words={words}
+              statusByte={statusByte}
+              first={scanText.status[status]}
+              sentence={isUnproven ? <span className="quiet">{scanText.untestedTip}</span> : null}
+              maySeeCases={maySeeCodes(role)}
+            />
+          )),
+        )}
         {clean > 0 && (
           <tr>
-            <td colSpan={2} className="quiet">
+            <td colSpan={6} className="quiet">
               {scanText.clean(clean)}
             </td>
           </tr>
@@ -91,10 +89,73 @@ function OneScan({ scan }: { readonly scan: Scan }) {
   );
 }
 
+type ScanSelectProps = {
+  readonly label: string;
+  readonly value: string;
+  readonly scans: readonly Scan[];
+  readonly onChange: (id: string) => void;
+};
+
+function ScanSelect({ label, value, scans, onChange }: ScanSelectProps) {
+  const { today } = useVehicle();
+  return (
+    <select
+      className="field-input"
+      aria-label={label}
+      value={value}
+      onChange={(event) => onChange(event.currentTarget.value)}
+    >
+      {scans.map((scan) => (
+        <option key={scan.id} value={scan.id}>
+          {scanText.name(scanText.kinds[scan.kind], sayDay(scan.takenOn, today))}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+/** The pair that matters most without being asked: arrival against the proof of the repair, else the first against the last. */
+function likelyPair(scans: readonly Scan[]): { readonly before: Scan | undefined; readonly after: Scan | undefined } {
+  const { before, after } = scansBeforeAndAfter(scans);
+  return { before: before ?? scans[0], after: after ?? scans[scans.length - 1] };
+}
+
 export function ScanReading() {
-  const { vehicle } = useVehicle();
-  const { before, after } = scansBeforeAndAfter(vehicle.scans);
-  if (before !== null && after !== null) return <Comparison before={before} after={after} />;
-  const last = vehicle.scans.toSorted((a, b) => (a.takenOn < b.takenOn ? -1 : 1)).at(-1);
-  return last !== undefined && last.modules.length > 0 ? <OneScan scan={last} /> : null;
+  const { vehicle, today } = useVehicle();
+  const [chosen, setChosen] = useState<{ readonly before?: string; readonly after?: string }>({});
+  const scans = vehicle.scans.toSorted(byTimeTaken);
+  const likely = likelyPair(scans);
+  const last = scans[scans.length - 1];
+  if (last === undefined) return null;
+  const before = scans.find((scan) => scan.id === chosen.before) ?? likely.before ?? last;
+  const after = scans.find((scan) => scan.id === chosen.after) ?? likely.after ?? last;
+  const isPair = scans.length > 1 && before.id !== after.id;
+  const told = isPair ? after : last;
+  return (
+    <div className="reading">
+      {scans.length > 1 ? (
+        <div className="reading-head">
+          <h3>{comparisonText.title}</h3>
+          <ScanSelect
+            label={comparisonText.before}
+            value={before.id}
+            scans={scans}
+            onChange={(id) => setChosen({ ...chosen, before: id })}
+          />
+          <span className="quiet">{comparisonText.against}</span>
+          <ScanSelect
+            label={comparisonText.after}
+            value={after.id}
+            scans={scans}
+            onChange={(id) => setChosen({ ...chosen, after: id })}
+          />
+        </div>
+      ) : (
+        <h3>{scanText.latest(scanText.kinds[last.kind], sayDay(last.takenOn, today))}</h3>
+      )}
+      {isPair ? <Comparison before={before} after={after} /> : <OneScan scan={told} />}
+      <LikelyRoots scan={told} />
+      <MonitorJudgementLines scan={told} resets={readinessResets(vehicle, told)} />
+    </div>
+  );
 }

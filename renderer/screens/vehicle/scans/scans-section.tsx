@@ -1,19 +1,16 @@
 // Scans: which modules answered, which codes they held, before and after.
 import './scans.css';
-import { type ScanDraft, scanDraftSchema, scanKindSchema } from '../../../../app/domain/diagnosis/scan.ts';
-import type { Editing } from '../../../state/use-edit-draft.ts';
+import { nothingElseRead, type ScanDraft, scanDraftSchema } from '../../../../app/domain/diagnosis/scan.ts';
+import { byTimeTaken } from '../../../../app/domain/diagnosis/scan-order.ts';
 import { sayDay } from '../../../text/say-day.ts';
-import { scanText, sectionNames } from '../../../text/vehicle-entries.ts';
-import { DayField } from '../../../ui/day-field.tsx';
-import { SelectField } from '../../../ui/select-field.tsx';
-import { ParagraphField, TextField } from '../../../ui/text-field.tsx';
+import { scanText } from '../../../text/scans.ts';
+import { sectionNames } from '../../../text/vehicle-entries.ts';
 import { likelyScanKind } from '../fresh-facts.ts';
-import { chooseFrom, usedWords } from '../ledger/choices.ts';
 import type { FactKind } from '../ledger/fact-kind.ts';
 import { Ledger } from '../ledger/ledger.tsx';
 import { useVehicle } from '../page/vehicle-context.ts';
-import { ModuleRows } from './module-rows.tsx';
 import { finishScan, type ScanValue, scanValue } from './scan-draft.ts';
+import { ScanForm } from './scan-form.tsx';
 import { ScanReading } from './scan-reading.tsx';
 
 const scanFactKind: FactKind<ScanDraft, ScanValue> = {
@@ -24,29 +21,6 @@ const scanFactKind: FactKind<ScanDraft, ScanValue> = {
   finish: finishScan,
 };
 
-function ScanForm({ edit }: { readonly edit: Editing<ScanValue> }) {
-  const { vehicle, today } = useVehicle();
-  return (
-    <>
-      <div className="field-grid">
-        <SelectField
-          label={scanText.kind}
-          {...edit.at('kind')}
-          options={chooseFrom(scanKindSchema.options, scanText.kinds)}
-        />
-        <DayField label={scanText.takenOn} {...edit.at('takenOn')} today={today} isRequired />
-        <TextField
-          label={scanText.device}
-          {...edit.at('device')}
-          list={usedWords(vehicle.scans.map((scan) => scan.device))}
-        />
-      </div>
-      <ModuleRows edit={edit} />
-      <ParagraphField label={scanText.note} {...edit.at('note')} rows={1} />
-    </>
-  );
-}
-
 function codeSummary(scan: ScanDraft): string {
   const codes = scan.modules.flatMap((module) => module.codes.map(({ code }) => code));
   const unique = [...new Set(codes)];
@@ -56,9 +30,7 @@ function codeSummary(scan: ScanDraft): string {
 
 export function ScansSection() {
   const { vehicle, today } = useVehicle();
-  const scans = vehicle.scans.toSorted((a, b) =>
-    a.takenOn < b.takenOn ? 1 : a.takenOn > b.takenOn ? -1 : a.entered.at < b.entered.at ? 1 : -1,
-  );
+  const scans = vehicle.scans.toSorted(byTimeTaken).reverse();
   const nameOf = (scan: ScanDraft) => scanText.name(scanText.kinds[scan.kind], sayDay(scan.takenOn, today));
   return (
     <Ledger
@@ -70,6 +42,7 @@ export function ScansSection() {
       addLabel={scanText.add}
       emptySentence={scanText.empty}
       makeNew={(id) => ({
+        ...nothingElseRead,
         id,
         takenOn: today,
         kind: likelyScanKind(vehicle),

@@ -10,7 +10,7 @@ import { freshCodeRequest, freshFault } from '../../../../renderer/screens/vehic
 import { withoutStamp } from '../../../../renderer/screens/vehicle/ledger/fact-kind.ts';
 import { freshJob } from '../../../../renderer/screens/vehicle/programming/fresh-job.ts';
 import { finishJob, jobValue, movedStep } from '../../../../renderer/screens/vehicle/programming/job-draft.ts';
-import { finishScan, scanValue, withEmptyRow } from '../../../../renderer/screens/vehicle/scans/scan-draft.ts';
+import { finishScan, scanValue } from '../../../../renderer/screens/vehicle/scans/scan-draft.ts';
 import { exampleVehicle } from '../../../helpers/sheet-example.ts';
 
 let made = 0;
@@ -78,42 +78,6 @@ describe('a code request being written', () => {
     const value = codeRequestValue(freshCodeRequest('code-0001', '2026-03-18'));
     const half = { ...value, proof: { document: ' ', checkedOn: '2026-03-18', checkedBy: 'mara' } };
     expect(codeRequestDraftSchema.parse(finished(finishCodeRequest(half))).proof).toBeNull();
-  });
-});
-
-describe('a scan being written', () => {
-  const value = scanValue({
-    id: 'scan-0001',
-    takenOn: '2026-03-18',
-    kind: 'pre-repair',
-    device: '',
-    modules: [],
-    note: '',
-  });
-
-  it('always ends in exactly one empty row, which is not kept', () => {
-    expect(value.modules).toHaveLength(1);
-    const typed = withEmptyRow([{ name: 'Engine', answered: true, codes: 'P0171' }]);
-    expect(typed).toHaveLength(2);
-    expect(withEmptyRow(typed)).toBe(typed);
-    expect(scanDraftSchema.parse(finished(finishScan({ ...value, modules: typed }))).modules).toHaveLength(1);
-  });
-
-  it('keeps no codes of a module that did not answer', () => {
-    const modules = [{ name: 'Body', answered: false, codes: 'B1000' }];
-    const [module] = scanDraftSchema.parse(finished(finishScan({ ...value, modules }))).modules;
-    expect(module).toEqual({ name: 'Body', answered: false, codes: [] });
-  });
-
-  it('says at its row what is wrong with a module: no name, twice, or text that is no code', () => {
-    const row = { name: 'Engine', answered: true, codes: '' };
-    const refused = (modules: readonly (typeof row)[]) => {
-      const result = finishScan({ ...value, modules });
-      return result.ok ? [] : result.error.map((problem) => problem.field);
-    };
-    expect(refused([row, { ...row, name: '', codes: 'P0171' }])).toEqual(['modules.1']);
-    expect(refused([row, { ...row, name: 'engine ' }])).toEqual(['modules.0', 'modules.1']);
-    expect(refused([{ ...row, codes: 'P01' }])).toEqual(['modules.0']);
   });
 });
 

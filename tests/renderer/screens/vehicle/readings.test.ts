@@ -1,12 +1,12 @@
 // What the vehicle screen says of parts, days, costs and scans, out of the record alone.
 import { describe, expect, it } from 'vitest';
-import type { Scan } from '../../../../app/domain/diagnosis/scan.ts';
+import { nothingElseRead, plainCode, type Scan } from '../../../../app/domain/diagnosis/scan.ts';
 import { sumCents } from '../../../../app/domain/shared/cents.ts';
 import { freshPart } from '../../../../renderer/screens/vehicle/fresh-facts.ts';
 import { costRows } from '../../../../renderer/screens/vehicle/money/cost-table.ts';
 import { partState } from '../../../../renderer/screens/vehicle/parts/part-state.ts';
 import { freshAttempt, isSimple } from '../../../../renderer/screens/vehicle/programming/fresh-attempt.ts';
-import { comparisonRows, usedColumns } from '../../../../renderer/screens/vehicle/scans/comparison-rows.ts';
+import { readComparison } from '../../../../renderer/screens/vehicle/scans/comparison-rows.ts';
 import { dayWords } from '../../../../renderer/screens/vehicle/strip/day-words.ts';
 import { exampleToday, exampleVehicle, reckonExample } from '../../../helpers/sheet-example.ts';
 
@@ -88,17 +88,18 @@ describe('a new attempt at a step', () => {
   });
 });
 
-describe('two scans as a table', () => {
+describe('two scans read against each other', () => {
   const scan = (kind: Scan['kind'], modules: Scan['modules']): Scan => ({
     id: `scan-${kind}`,
     takenOn: kind === 'pre-repair' ? '2026-03-04' : '2026-03-24',
     kind,
+    ...nothingElseRead,
     device: '',
     note: '',
     modules,
     entered: { by: 'tomas', at: '2026-03-24T10:00:00.000Z' },
   });
-  const code = (text: string) => ({ code: text, status: 'present' as const, words: '' });
+  const code = (text: string) => plainCode(text, 'present');
   const before = scan('pre-repair', [
     { name: 'Engine', answered: true, codes: [code('U0140'), code('P0562')] },
     { name: 'Body', answered: false, codes: [] },
@@ -110,13 +111,13 @@ describe('two scans as a table', () => {
     { name: 'Climate', answered: true, codes: [] },
   ]);
 
-  it('has a row for each module there is something to say of, and counts the rest', () => {
-    const { rows, quiet } = comparisonRows(before, after);
-    expect(rows.map((row) => [row.module, row.answer]).sort()).toEqual([
-      ['Body', 'came-back'],
-      ['Engine', null],
+  it('reads what needs somebody first and what is gone last, with what happened to the modules', () => {
+    const { groups, modules } = readComparison(before, after);
+    expect(modules.map((one) => `${one.module} ${one.change}`)).toEqual(['Body came-back']);
+    expect(groups.map((group) => `${group.kind}: ${group.codes.map((one) => one.code).join(' ')}`)).toEqual([
+      'new: B1000',
+      'stayed: P0562',
+      'gone: U0140',
     ]);
-    expect(quiet).toBe(1);
-    expect(usedColumns(rows)).toEqual(['gone', 'stayed', 'new']);
   });
 });
