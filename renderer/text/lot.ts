@@ -13,8 +13,11 @@ export const lotText = {
   showAll: 'Show all',
   legendEven: 'margin used up',
   legendEvenTip: 'From this day on the expected margin is negative if nothing but holding is added.',
-  legendForecast: 'expected',
-  legendForecastTip: 'Hollow: until the day on which what is waited for is expected.',
+  legendForecast: 'ready: likely, 80 %',
+  legendForecastTip:
+    'Hollow: until the day by which it is ready in half of the runs of the forecast; the narrow part until the day of 80 in 100. Where nothing is forecast: until what is waited for is expected.',
+  legendPayment: 'due to the lender',
+  legendPaymentTip: 'A payment on the principal that the funding plan asks for while the vehicle is unsold.',
   caption: (sorted: string) => `Vehicles of the lot, one row each. ${sorted}`,
   columns: {
     stock: 'Stock no.',

@@ -1,5 +1,6 @@
 // Words of the vehicle screen apart from its entries: head, strip, what stands between it and its sale, forms in general.
 
+import { showCents } from '../../app/domain/shared/cents.ts';
 import type { Day } from '../../app/domain/shared/day.ts';
 import { plural } from '../../app/domain/shared/text.ts';
 import type { SheetKind } from '../../app/domain/sheets/sheet.ts';
@@ -79,6 +80,32 @@ export const stripText = {
   futureExpectedEnd: (standing: Standing) =>
     `: the day for which the end of the wait was promised (${standingNames[standing]})`,
   futureOpen: ': nothing is promised for it',
+  wait: (
+    wait: {
+      readonly kind: 'part' | 'code' | 'sublet';
+      readonly begunOn: Day;
+      readonly from: string;
+      readonly promisedFor: Day | null;
+      readonly endedOn: Day | null;
+    },
+    today: Day,
+  ) => {
+    const begun = { part: 'ordered', code: 'asked for', sublet: 'sent out' }[wait.kind];
+    const preposition = { part: 'from', code: 'of', sublet: 'to' }[wait.kind];
+    const words = [
+      `${begun} on ${sayDay(wait.begunOn, today)}${wait.from === '' ? '' : ` ${preposition} ${wait.from}`}`,
+      wait.promisedFor === null ? '' : `promised for ${sayDay(wait.promisedFor, today)}`,
+      wait.endedOn === null ? 'not here yet' : `here on ${sayDay(wait.endedOn, today)}`,
+    ];
+    return `; ${words.filter((word) => word !== '').join(', ')}`;
+  },
+  ready: {
+    likely: '; ready by then in half of all runs of the forecast',
+    safe: '; ready by then in 80 of 100 runs of the forecast',
+    between: '; between the likely and the safe day of being ready',
+    beyond: '; ready by then, as the forecast has it',
+  },
+  payment: (cents: number) => `; ${showCents(cents)} due to the lender`,
   marginUsedUp: '; margin used up',
   lastDayOfMargin: '; last day on which the margin holds',
   causeDays: (standing: Standing, days: number) => `${standingNames[standing]} ${days}`,

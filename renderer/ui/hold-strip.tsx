@@ -16,6 +16,10 @@ export type HoldStripProps = {
   readonly expectedOn: Day | null;
   readonly standing: Standing;
   readonly breakEvenOn: Day | null;
+  /** The forecast of being ready: by then in half of its runs, and in 80 of 100. */
+  readonly ready?: { readonly likelyOn: Day; readonly safeOn: Day } | null;
+  /** Days on which a payment to the lender is due. */
+  readonly paymentsOn?: readonly Day[];
   readonly axis: Axis;
   readonly width: number;
   readonly height: number;
@@ -66,6 +70,8 @@ export function HoldStrip(props: HoldStripProps) {
     expectedOn,
     standing,
     breakEvenOn,
+    ready = null,
+    paymentsOn = [],
     axis,
     width,
     height,
@@ -81,11 +87,15 @@ export function HoldStrip(props: HoldStripProps) {
   const hidden = daysBefore(axis, boughtOn, heldDays);
   const endOfHeld = addDays(boughtOn, heldDays);
   const forecastFrom = laterDay(endOfHeld, today);
-  const forecast =
-    soldOn === null && expectedOn !== null && expectedOn >= forecastFrom
-      ? clipSpan(scale, forecastFrom, daysBetween(forecastFrom, expectedOn) + 1)
-      : null;
-  const runsOut = expectedOn !== null && expectedOn > axis.to;
+  // Hollow until the day on which it is likely ready; before that is known, until what it waits for is promised.
+  const likelyOn = ready?.likelyOn ?? expectedOn;
+  const hollowUntil = (from: Day, to: Day | null) =>
+    soldOn === null && to !== null && to >= from ? clipSpan(scale, from, daysBetween(from, to) + 1) : null;
+  const forecast = hollowUntil(forecastFrom, likelyOn);
+  const runsOut = likelyOn !== null && likelyOn > axis.to;
+  const safeFrom = ready === null ? forecastFrom : laterDay(forecastFrom, addDays(ready.likelyOn, 1));
+  const safe = ready === null ? null : hollowUntil(safeFrom, ready.safeOn);
+  const safeRunsOut = ready !== null && ready.safeOn > axis.to;
   const margin = marginOf(height);
   const barHeight = height - 2 * margin;
   const months = ticksOf(axis, width).filter((tick) => tick.kind === 'month');
@@ -117,6 +127,25 @@ export function HoldStrip(props: HoldStripProps) {
           }${height - margin - 1}H${forecast.x}`}
         />
       )}
+      {safe !== null && (
+        <path
+          className="strip-forecast is-safe"
+          d={`M${safe.x} ${margin + 0.3 * barHeight}H${safe.x + safe.width - 1}${safeRunsOut ? 'M' : 'V'}${
+            safeRunsOut ? `${safe.x + safe.width - 1} ` : ''
+          }${height - margin - 0.3 * barHeight}H${safe.x}`}
+        />
+      )}
+      {soldOn === null &&
+        paymentsOn.map((day) => {
+          const x = Math.round(xOf(scale, dayNumber(day) + 0.5)) + 0.5;
+          return x < 0 || x > width ? null : (
+            <path
+              key={day}
+              className="strip-payment"
+              d={`M${x} ${height - margin - 1}V${height}M${x - 3} ${height - 0.5}H${x + 3}`}
+            />
+          );
+        })}
       <line className="strip-today" x1={todayX} x2={todayX} y1="0" y2={height} />
       {soldX !== null && soldX >= 0 && (
         <line className="strip-end" x1={soldX} x2={soldX} y1={margin - 2} y2={height - margin + 2} />

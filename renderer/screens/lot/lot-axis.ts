@@ -7,9 +7,9 @@ export type LotSpan = (typeof lotSpans)[number];
 
 /** Days before today, and after it: enough to see what is expected soon without giving the past away. */
 const daysOfSpan: Readonly<Record<LotSpan, { readonly past: number; readonly coming: number }>> = {
-  'six-weeks': { past: 42, coming: 10 },
-  'three-months': { past: 91, coming: 14 },
-  'six-months': { past: 182, coming: 21 },
+  'six-weeks': { past: 42, coming: 21 },
+  'three-months': { past: 91, coming: 28 },
+  'six-months': { past: 182, coming: 42 },
 };
 
 export function lotAxis(span: LotSpan, today: Day): Axis {

@@ -69,7 +69,8 @@ function Amount({ cents }: { readonly cents: number | null }) {
 
 export const LotRow = memo(function LotRow(props: RowProps) {
   const { row, rowIndex, isCursor, axis, stripWidth, today, seesMoney } = props;
-  const { id, identity, held, nextMove, money, boughtOn } = row;
+  const { id, identity, held, nextMove, money, boughtOn, forecast } = row;
+  const paymentsOn = money?.paymentsOn ?? [];
   const title = vehicleTitle(identity);
   const tail = [
     identity.vin === '' ? '' : vinTail(identity.vin),
@@ -121,10 +122,12 @@ export const LotRow = memo(function LotRow(props: RowProps) {
           expectedOn={expectedOn}
           standing={standing}
           breakEvenOn={breakEvenOn}
+          ready={forecast}
+          paymentsOn={paymentsOn}
           axis={axis}
           width={stripWidth}
           height={rowHeight - 1}
-          label={stripLabel({ held, boughtOn, breakEvenOn })}
+          label={stripLabel({ held, boughtOn, breakEvenOn, ready: forecast, paymentsOn, today })}
         />
       </td>
       <td className="lot-amount">{held.heldDays}</td>

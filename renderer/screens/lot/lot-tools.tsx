@@ -72,7 +72,8 @@ function Marks({ seesMoney }: { readonly seesMoney: boolean }) {
     <div className="lot-marks">
       <span title={lotText.legendForecastTip}>
         <svg width="22" height="14" aria-hidden="true" focusable="false">
-          <rect className="strip-forecast" x="0.5" y="1.5" width="20" height="11" />
+          <path className="strip-forecast" d="M0 1.5H12.5V12.5H0" />
+          <path className="strip-forecast is-safe" d="M13 4.5H21V9.5H13" />
         </svg>
         {lotText.legendForecast}
       </span>
@@ -82,6 +83,14 @@ function Marks({ seesMoney }: { readonly seesMoney: boolean }) {
             <path className="strip-even" d="M1 0.5H9L5 6.5ZM5 6V14" />
           </svg>
           {lotText.legendEven}
+        </span>
+      )}
+      {seesMoney && (
+        <span title={lotText.legendPaymentTip}>
+          <svg width="10" height="14" aria-hidden="true" focusable="false">
+            <path className="strip-payment" d="M5.5 4V13M2 13.5H9" />
+          </svg>
+          {lotText.legendPayment}
         </span>
       )}
     </div>

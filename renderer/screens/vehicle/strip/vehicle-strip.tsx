@@ -40,7 +40,9 @@ export function VehicleStrip() {
   const { boughtOn } = vehicle.purchase;
   const breakEvenOn = view.costs?.breakEvenOn ?? null;
   const { expectedOn } = view.held.now;
-  const axis = stripAxis({ boughtOn, today, soldOn, expectedOn, breakEvenOn });
+  const ready = view.forecast;
+  const axis = stripAxis({ boughtOn, today, soldOn, expectedOn, breakEvenOn, safeOn: ready?.safeOn ?? null });
+  const paymentsOn = (view.costs?.payments ?? []).map(({ dueOn }) => dueOn);
   const [chosen, setChosen] = useState<Day>(soldOn ?? today);
   const [hovered, setHovered] = useState<Day | null>(null);
   const day = dayOnAxis(chosen, axis);
@@ -92,10 +94,12 @@ export function VehicleStrip() {
           expectedOn={expectedOn}
           standing={view.held.now.standing}
           breakEvenOn={breakEvenOn}
+          ready={ready}
+          paymentsOn={paymentsOn}
           axis={axis}
           width={width}
           height={stripHeight}
-          label={stripLabel({ held: view.held, boughtOn, breakEvenOn })}
+          label={stripLabel({ held: view.held, boughtOn, breakEvenOn, ready, paymentsOn, today })}
         />
         {width > 0 && (
           <svg className="strip-cursor" width={width} height={stripHeight} aria-hidden="true">

@@ -31,7 +31,7 @@ describe('where a part stands', () => {
 
 describe('a day of the strip in words', () => {
   const reckoning = reckonExample(exampleVehicle);
-  const shown = { ...reckoning, vehicle: exampleVehicle, today: exampleToday };
+  const shown = { ...reckoning, vehicle: exampleVehicle, today: exampleToday, forecast: null };
 
   it('names the cause of every day held, and its place in the run', () => {
     for (const stretch of reckoning.held.stretches) {
@@ -51,6 +51,37 @@ describe('a day of the strip in words', () => {
     const { breakEvenOn } = reckoning.costs;
     if (breakEvenOn === null) throw new Error('The example has a break-even day.');
     expect(dayWords(shown, breakEvenOn)).toContain('last day on which the margin holds');
+  });
+
+  it('says from when on it is likely ready, and surely', () => {
+    const forecast = { likelyOn: '2026-03-25', safeOn: '2026-03-29', runs: 400, items: [] };
+    const words = (day: string) => dayWords({ ...shown, forecast }, day);
+    expect(words('2026-03-24')).not.toContain('ready');
+    expect(words('2026-03-25')).toContain('half of all runs');
+    expect(words('2026-03-27')).toContain('between the likely and the safe day');
+    expect(words('2026-03-29')).toContain('80 of 100');
+    expect(words('2026-03-30')).toContain('ready by then');
+  });
+
+  it('says what is due to the lender on that day', () => {
+    const payment = { dueOn: '2026-03-24', cents: 120_000, balanceAfterCents: 0, what: 'payment' };
+    const costs = { ...reckoning.costs, payments: [payment] };
+    expect(dayWords({ ...shown, costs }, '2026-03-24')).toContain('1,200.00 due to the lender');
+    expect(dayWords({ ...shown, costs }, '2026-03-25')).not.toContain('lender');
+  });
+
+  it('says when what it waited for was ordered, from whom, and when it was promised and came', () => {
+    const [part] = exampleVehicle.parts;
+    if (!part) throw new Error('The example has a part.');
+    const waiting = { ...part, what: 'amplifier', supplier: 'Yard', orderedOn: '2026-03-02', expectedOn: '2026-03-06' };
+    const vehicle = { ...exampleVehicle, parts: [{ ...waiting, receivedOn: '2026-03-09' }] };
+    const stretch = { cause: 'part' as const, from: '2026-03-02', days: 7, what: 'amplifier from Yard' };
+    const words = dayWords({ ...shown, vehicle, held: { ...shown.held, stretches: [stretch] } }, '2026-03-05');
+    expect(words).toContain('; ordered on 2 Mar from Yard, promised for 6 Mar, here on 9 Mar');
+    const late = { ...vehicle, parts: [{ ...waiting, receivedOn: null }] };
+    expect(
+      dayWords({ ...shown, vehicle: late, held: { ...shown.held, stretches: [stretch] } }, '2026-03-05'),
+    ).toContain('not here yet');
   });
 
   it('says nothing of the margin to whoever sees no money', () => {

@@ -6,7 +6,14 @@ import type { Stretch } from '../../../../app/domain/time/held-days.ts';
 import { dayOnStrip, moveDay } from '../../../../renderer/screens/vehicle/strip/day-on-strip.ts';
 import { stripAxis } from '../../../../renderer/screens/vehicle/strip/strip-axis.ts';
 
-const bare = { boughtOn: '2026-01-10', today: '2026-03-04', soldOn: null, expectedOn: null, breakEvenOn: null };
+const bare = {
+  boughtOn: '2026-01-10',
+  today: '2026-03-04',
+  soldOn: null,
+  expectedOn: null,
+  breakEvenOn: null,
+  safeOn: null,
+};
 
 describe('the axis of the strip', () => {
   it('begins on the day of purchase and leaves a week of future', () => {
