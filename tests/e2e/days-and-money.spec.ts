@@ -45,14 +45,15 @@ test.use({ fleet: records({ ...shop, sample: { today: '2026-03-18' } }, [late, f
 test('the lot charges each day to one cause and tells it in words', async ({ page }) => {
   await expect(page.getByRole('contentinfo')).toContainText('Today is 2026-03-18');
   // In transit until the 20th; scanned on the 23rd; decided on the 25th; ordered on the 28th, and still not here.
-  await expect(lotRow(page, 'P-1').getByRole('img', { name: /^Held/ })).toHaveAccessibleName(
+  // What is foreseen for the days to come is said after it.
+  const said = (stockNumber: string) => lotRow(page, stockNumber).getByRole('img', { name: /^Held/ });
+  await expect(said('P-1')).toHaveAccessibleName(
     new RegExp(
       `^Held 30 days since ${boughtOn}: in transit 4, to inspect 3, to decide 1, part 18, in work 1, idle 3\\. ` +
-        `Now: part, ${module} from Yard, since 2026-02-28, expected on 2026-03-12\\. Margin used up after 2026-07-17\\. ` +
-        'Ready by 2026-0[34]-\\d\\d in half of the runs, by 2026-0[34]-\\d\\d in 80 of 100\\.$',
+        `Now: part, ${module} from Yard, since 2026-02-28, expected on 2026-03-12\\. Margin used up after 2026-07-17\\.`,
     ),
   );
-  await expect(lotRow(page, 'P-2').getByRole('img', { name: /^Held/ })).toHaveAccessibleName(
+  await expect(said('P-2')).toHaveAccessibleName(
     /^Held 90 days since 2025-12-18: to inspect 90\. Now: to inspect, scan on arrival, since 2025-12-18\. Margin used up after 2026-01-28\./,
   );
   await expect(lotRow(page, 'P-1')).toContainText('6 days late');
@@ -114,9 +115,9 @@ test('a vehicle’s strip is read day by day with the arrow keys', async ({ page
   );
   await page.keyboard.press('Control+ArrowLeft');
   await page.keyboard.press('Control+ArrowLeft');
-  await expect(slider).toHaveAttribute('aria-valuetext', '25 Feb: idle, Order: body control module (day 1 of 3)');
+  await expect(slider).toHaveAttribute('aria-valuetext', /^25 Feb: idle, Order: body control module \(day 1 of 3\)/);
   await page.keyboard.press('Home');
-  await expect(slider).toHaveAttribute('aria-valuetext', /^16 Feb: in transit, an auction \(day 1 of 4\)$/);
+  await expect(slider).toHaveAttribute('aria-valuetext', /^16 Feb: in transit, an auction \(day 1 of 4\)/);
 });
 
 test('a vehicle says what is spent, committed and to come, and until when its margin lasts', async ({ page }) => {

@@ -18,7 +18,11 @@ export async function setUpShop(page: Page): Promise<void> {
   await dealer.getByRole('button', { name: 'Save Dealer' }).click();
   await expect(form(page, 'Rates').getByRole('button', { name: 'Save Rates' })).toBeVisible();
   const rates = form(page, 'Rates');
-  await fill(rates, { 'Labour, an hour': '90', 'Lot cost a day, each vehicle': '12.50', 'Interest a year': '8' });
+  await fill(rates, {
+    'Labour, an hour': '90',
+    'Lot cost a day, each vehicle': '12.50',
+    'Own money, interest a year': '8',
+  });
   await rates.getByRole('button', { name: 'Save Rates' }).click();
   const people = form(page, 'People');
   await people.getByRole('button', { name: 'Add a person' }).click();
