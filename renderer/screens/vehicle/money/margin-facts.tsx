@@ -1,6 +1,7 @@
 // What is left: margin at the start, as it stands and when finished, the day it lasts until, the budget, and what is not counted yet.
 import type { Costs } from '../../../../app/domain/money/costs.ts';
 import { type Cents, showCents } from '../../../../app/domain/shared/cents.ts';
+import { prospectText } from '../../../text/prospect.ts';
 import { moneyText, vehicleText } from '../../../text/vehicle.ts';
 import { Facts } from '../../../ui/facts.tsx';
 import { useVehicle } from '../page/vehicle-context.ts';
@@ -34,9 +35,13 @@ export function MarginFacts({ costs }: { readonly costs: Costs }) {
             isAmount: true,
             isStrong: true,
           },
+          ...(costs.taxCents === null || costs.taxCents === 0
+            ? []
+            : [{ label: prospectText.tax, value: <Amount cents={-costs.taxCents} />, isAmount: true }]),
           ...(isSold
             ? []
             : [
+                { label: prospectText.nextDay, value: <Amount cents={costs.nextDayCents} />, isAmount: true },
                 {
                   label: moneyText.breakEven,
                   value:
@@ -51,6 +56,18 @@ export function MarginFacts({ costs }: { readonly costs: Costs }) {
             : [{ label: moneyText.budgetLeft, value: <Amount cents={costs.budgetLeftCents} />, isAmount: true }]),
         ]}
       />
+      {costs.writeDownCents !== null && costs.writeDownCents > 0 && (
+        <p className="money-warning" title={prospectText.writeDownTip}>
+          {`${prospectText.writeDown}: ${showCents(costs.writeDownCents)}.`}
+        </p>
+      )}
+      {costs.fundingBalanceCents !== null && (
+        <p>
+          {`${prospectText.balance}: ${showCents(costs.fundingBalanceCents)}`}
+          {costs.nextPayment !== null &&
+            `; ${prospectText.nextPayment(costs.nextPayment.cents, costs.nextPayment.dueOn, today)}`}
+        </p>
+      )}
       {isBelowFloor && <p className="money-warning">{`${moneyText.marginExpected}: ${moneyText.belowFloor}.`}</p>}
       {costs.missing.length > 0 && (
         <p className="money-missing">

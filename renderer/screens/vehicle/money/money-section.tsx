@@ -11,6 +11,7 @@ import { SectionForm } from '../ledger/section-form.tsx';
 import { useVehicle } from '../page/vehicle-context.ts';
 import { VehicleSection } from '../page/vehicle-section.tsx';
 import { CostFigures } from './cost-figures.tsx';
+import { FinishOrLetGoFacts } from './finish-or-let-go.tsx';
 import { MarginFacts } from './margin-facts.tsx';
 
 function TargetsForm() {
@@ -49,6 +50,7 @@ function TargetsForm() {
 }
 
 export function MoneySection({ costs }: { readonly costs: Costs }) {
+  const { view } = useVehicle();
   return (
     <VehicleSection section="money" title={moneyText.title}>
       <div className="section-columns">
@@ -56,6 +58,7 @@ export function MoneySection({ costs }: { readonly costs: Costs }) {
         <div>
           <TargetsForm />
           <MarginFacts costs={costs} />
+          {view.prospect !== null && <FinishOrLetGoFacts prospect={view.prospect} />}
         </div>
       </div>
     </VehicleSection>

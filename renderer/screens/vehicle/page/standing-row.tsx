@@ -1,5 +1,6 @@
 // The answers a person comes for, in one row: what it waits for, whose move, the days, the money.
 import { showCents } from '../../../../app/domain/shared/cents.ts';
+import { prospectText } from '../../../text/prospect.ts';
 import { sayDay, sayDaysIn } from '../../../text/say-day.ts';
 import { gatesText, vehicleText } from '../../../text/vehicle.ts';
 import { CauseWord } from '../../../ui/cause-swatch.tsx';
@@ -81,6 +82,17 @@ export function StandingRow() {
           </span>
         </dd>
       </div>
+      {view.forecast !== null && (
+        <div title={prospectText.likelyTip}>
+          <dt>{prospectText.ready}</dt>
+          <dd>
+            <b>{prospectText.readyWords(view.forecast.likelyOn, view.forecast.safeOn, today)}</b>{' '}
+            <span className="quiet">
+              {view.forecast.items[0] && prospectText.decides(view.forecast.items[0], view.forecast.runs)}
+            </span>
+          </dd>
+        </div>
+      )}
       <Money />
     </dl>
   );

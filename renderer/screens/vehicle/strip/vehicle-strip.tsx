@@ -13,6 +13,7 @@ import { useWidth } from '../../../ui/use-width.ts';
 import { useVehicle } from '../page/vehicle-context.ts';
 import { dayOnAxis, moveDay } from './day-on-strip.ts';
 import { dayWords } from './day-words.ts';
+import { ForecastDetails } from './forecast-details.tsx';
 import { stripAxis } from './strip-axis.ts';
 
 const stripHeight = 52;
@@ -116,6 +117,7 @@ export function VehicleStrip() {
         <p className="strip-reading">{dayWords(view, shown)}</p>
         <DaysByCause />
       </div>
+      {ready !== null && <ForecastDetails forecast={ready} />}
       <p id="strip-keys" className="unseen">
         {stripText.keys}
       </p>
