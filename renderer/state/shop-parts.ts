@@ -1,5 +1,7 @@
 // The parts of the shop's settings as a form holds them, and what the schemas have against them. Pure.
 import { z } from 'zod';
+import { type InspectionSettings, inspectionSettingsSchema } from '../../app/domain/diagnosis/inspection-schemes.ts';
+import { type SupportRange, supportRangesSchema } from '../../app/domain/diagnosis/support-voltage.ts';
 import { type AgeingBands, ageingBandsSchema } from '../../app/domain/fleet/ageing.ts';
 import {
   type Check,
@@ -33,6 +35,8 @@ export const shopParts = [
   'turnaround',
   'ageingBands',
   'valueLoss',
+  'inspection',
+  'supportRanges',
 ] as const;
 export type ShopPartName = (typeof shopParts)[number];
 
@@ -64,6 +68,8 @@ export type ShopDrafts = {
   readonly turnaround: Blankable<TurnaroundSettings> | null;
   readonly ageingBands: Blankable<AgeingBands> | null;
   readonly valueLoss: Blankable<ValueLossCurve> | null;
+  readonly inspection: Blankable<InspectionSettings> | null;
+  readonly supportRanges: Blankable<readonly SupportRange[]> | null;
 };
 
 export const noDrafts: ShopDrafts = {
@@ -78,6 +84,8 @@ export const noDrafts: ShopDrafts = {
   turnaround: null,
   ageingBands: null,
   valueLoss: null,
+  inspection: null,
+  supportRanges: null,
 };
 
 /** Empty lines between holidays are nothing wrong, and their order is nobody's business. */
@@ -100,6 +108,8 @@ export const partSchemas = {
   turnaround: turnaroundSettingsSchema,
   ageingBands: ageingBandsSchema,
   valueLoss: valueLossCurveSchema,
+  inspection: inspectionSettingsSchema,
+  supportRanges: supportRangesSchema,
 } as const;
 
 /** True when what was typed differs from what is kept. */

@@ -1,6 +1,6 @@
 // Words of scans and of the battery: reports, monitors, comparisons, likely roots, the shop's own notebook.
 import type { BatteryChemistry } from '../../app/domain/diagnosis/battery-charge.ts';
-import type { CodeChangeKind, ModuleChangeKind } from '../../app/domain/diagnosis/compare-scans.ts';
+import type { CodeChange, CodeChangeKind, ModuleChangeKind } from '../../app/domain/diagnosis/compare-scans.ts';
 import type { DiagnosticBus } from '../../app/domain/diagnosis/diagnostic-reply.ts';
 import type { MonitorJudgement } from '../../app/domain/diagnosis/judge-monitors.ts';
 import { type MonitorReading, monitorWords } from '../../app/domain/diagnosis/readiness-monitors.ts';
@@ -36,7 +36,10 @@ export const scanText = {
   untestedTip: 'Its test has not run since the codes were cleared.',
   note: 'Note',
   likeLast: (count: number) => `Write in the names of the ${count} modules of the last scan`,
+  takeOut: 'Take out',
   removeModule: (name: string) => `Take out ${name || 'this module'}`,
+  addCodes: 'Add codes',
+  addCodesTo: (name: string) => `Add codes to ${name}`,
   removeCode: (code: string) => `Take out ${code}`,
   codeOf: (code: string, module: string) => `${code} in ${module || 'a module without a name'}`,
   noCodes: 'no codes',
@@ -182,8 +185,15 @@ export const comparisonText = {
     'only-before': 'not in the later scan',
     'only-after': 'not in the earlier scan',
   } satisfies Record<ModuleChangeKind, string>,
-  modules: 'Modules',
-  proven: 'tested since the clear',
+  /** Beside a code, in few words: its status where that says it, the whole sentence where proof is the question. */
+  how: ({ change, before, after, isProven, sentence }: Omit<CodeChange, 'code' | 'module' | 'moduleBefore'>) => {
+    if (change === 'new') return scanText.status[after ?? 'unknown'];
+    if (change === 'stayed')
+      return before === after
+        ? scanText.status[after ?? 'unknown']
+        : `${scanText.status[before ?? 'unknown']} → ${scanText.status[after ?? 'unknown']}`;
+    return change === 'gone' && isProven ? 'tested since the clear' : sentence;
+  },
   nothing: 'No codes and no silent module in either scan.',
   makeFault: 'Make it a fault',
   makeFaultOf: (what: string) => `Make it a fault: ${what}`,

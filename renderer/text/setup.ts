@@ -31,6 +31,8 @@ export const setupText = {
     turnaround: 'How long things take',
     ageingBands: 'Ageing bands',
     valueLoss: 'Value lost with age',
+    inspection: 'Inspections',
+    supportRanges: 'Supply while programming',
   },
 
   name: 'Name',

@@ -16,9 +16,11 @@ import { CalendarSection } from './calendar-section.tsx';
 import { ChecklistSection } from './checklist-section.tsx';
 import { DealerSection } from './dealer-section.tsx';
 import { FundingSection } from './funding-section.tsx';
+import { InspectionSection } from './inspection-section.tsx';
 import { PeopleSection } from './people-section.tsx';
 import { RatesSection } from './rates-section.tsx';
 import { SellingSection } from './selling-section.tsx';
+import { SupportSection } from './support-section.tsx';
 import { TaxSection } from './tax-section.tsx';
 import { TurnaroundSection } from './turnaround-section.tsx';
 import { ValueLossSection } from './value-loss-section.tsx';
@@ -108,6 +110,10 @@ function Sections({ desk }: { readonly desk: Desk }) {
           <FundingSection {...section} kept={shop.fundingPlans} currency={currency} today={desk.today} />
           <TurnaroundSection {...section} kept={shop.turnaround} />
         </div>
+      </div>
+      <div className="setup-columns">
+        <SupportSection {...section} kept={shop.supportRanges} />
+        <InspectionSection {...section} kept={shop.inspection} today={desk.today} />
       </div>
     </>
   );

@@ -71,13 +71,13 @@ export function CodeLine({ code, module, words, statusByte, first, sentence, may
     <>
       <tr>
         <td>{first}</td>
-        <td className="code">{code}</td>
+        <td className="code reading-code">{code}</td>
         <td>{module}</td>
         <td>
           {words !== '' && <span>{words} </span>}
           <CodeDetail code={code} statusByte={statusByte} />
         </td>
-        <td>{sentence}</td>
+        <td className="reading-how">{sentence}</td>
         <td className="reading-actions">
           {maySeeCases && (
             <Button

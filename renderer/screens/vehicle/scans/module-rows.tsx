@@ -1,5 +1,5 @@
 // The modules of a scan, one row each: name, answered or silent, its codes. Enter goes to the next module.
-import { type KeyboardEvent, useRef } from 'react';
+import { type KeyboardEvent, useRef, useState } from 'react';
 import type { Editing } from '../../../state/use-edit-draft.ts';
 import { scanText } from '../../../text/scans.ts';
 import { Button } from '../../../ui/button.tsx';
@@ -22,6 +22,7 @@ import {
 export function ModuleRows({ edit }: { readonly edit: Editing<ScanValue> }) {
   const { vehicle } = useVehicle();
   const root = useRef<HTMLDivElement>(null);
+  const [openAt, setOpenAt] = useState<number | null>(null);
   const rows = edit.value.modules;
   const names = usedWords(vehicle.scans.flatMap((scan) => scan.modules.map((module) => module.name)));
   const isUntouched = rows.length === 1;
@@ -29,7 +30,13 @@ export function ModuleRows({ edit }: { readonly edit: Editing<ScanValue> }) {
   const likeLast = rowsLike(earlier.toSorted((a, b) => (a.takenOn < b.takenOn ? -1 : 1)).at(-1)?.modules ?? []);
   const setRow = (index: number, more: Partial<ModuleRow>) =>
     edit.set({ modules: withEmptyRow(rows.map((row, at) => (at === index ? { ...row, ...more } : row))) });
+  /** A module that has codes shows the field for more of them when it is asked for. */
+  const openCodes = (index: number) => {
+    setOpenAt(index);
+    requestAnimationFrame(() => root.current?.querySelector<HTMLElement>(`[data-module="${index}"] textarea`)?.focus());
+  };
   const settle = (index: number) => {
+    setOpenAt(null);
     const row = rows[index];
     if (row === undefined) return;
     const settled = settleTyped(row);
@@ -105,8 +112,13 @@ export function ModuleRows({ edit }: { readonly edit: Editing<ScanValue> }) {
               onChange={(codes) => setRow(index, { codes })}
               onRemove={(code) => removeCode(index, code)}
             />
+            {row.codes.length > 0 && row.typed === '' && openAt !== index && (
+              <Button kind="quiet" label={scanText.addCodesTo(row.name)} onPress={() => openCodes(index)}>
+                {scanText.addCodes}
+              </Button>
+            )}
             {/* biome-ignore lint/a11y/noStaticElementInteractions: what was typed becomes rows when the field is left. */}
-            <div onBlur={() => settle(index)}>
+            <div onBlur={() => settle(index)} hidden={row.codes.length > 0 && row.typed === '' && openAt !== index}>
               <ParagraphField
                 label={scanText.codes}
                 value={row.typed}
@@ -119,7 +131,7 @@ export function ModuleRows({ edit }: { readonly edit: Editing<ScanValue> }) {
           </div>
           {index < rows.length - 1 ? (
             <Button kind="quiet" label={scanText.removeModule(row.name)} onPress={() => takeOut(index)}>
-              ×
+              {scanText.takeOut}
             </Button>
           ) : (
             <span />

@@ -133,7 +133,7 @@ export function MonitorFields({ edit }: { readonly edit: Editing<ScanValue> }) {
         {possibleMonitors(reading.ignition).map((name) => (
           <SelectField
             key={name}
-            label={monitorWords[name]}
+            label={`${monitorWords[name].charAt(0).toUpperCase()}${monitorWords[name].slice(1)}`}
             value={stateOf(reading, name)}
             onChange={(state) => set(withMonitor(monitorBytes, name, state))}
             options={stateOptions}

@@ -19,18 +19,16 @@ function Comparison({ before, after }: { readonly before: Scan; readonly after: 
   return (
     <table className="scan-reading">
       <tbody>
-        {modules.map(({ module, change, sentence }) => (
+        {modules.map(({ module, change }) => (
           <tr key={module}>
             <td className={`became is-${change}`}>{comparisonText.answer[change]}</td>
             <td />
             <td>{module}</td>
-            <td />
-            <td className="quiet">{sentence}</td>
-            <td />
+            <td colSpan={3} />
           </tr>
         ))}
         {groups.flatMap(({ kind, codes }) =>
-          codes.map(({ code, module, listed, sentence }) => (
+          codes.map(({ code, module, listed, ...change }) => (
             <CodeLine
               key={`${module} ${code}`}
               code={code}
@@ -38,7 +36,7 @@ function Comparison({ before, after }: { readonly before: Scan; readonly after: 
               words={listed?.words ?? ''}
               statusByte={listed?.statusByte ?? null}
               first={<span className={`became is-${kind}`}>{comparisonText.became[kind]}</span>}
-              sentence={<span className="quiet">{sentence}</span>}
+              sentence={comparisonText.how(change)}
               maySeeCases={maySeeCodes(role)}
             />
           )),
@@ -153,8 +151,8 @@ export function ScanReading() {
       ) : (
         <h3>{scanText.latest(scanText.kinds[last.kind], sayDay(last.takenOn, today))}</h3>
       )}
-      {isPair ? <Comparison before={before} after={after} /> : <OneScan scan={told} />}
       <LikelyRoots scan={told} />
+      {isPair ? <Comparison before={before} after={after} /> : <OneScan scan={told} />}
       <MonitorJudgementLines scan={told} resets={readinessResets(vehicle, told)} />
     </div>
   );
