@@ -50,7 +50,7 @@ export const scanText = {
   slipsToLookAt: 'Look at the codes that were read through a slip: say that they are right, or correct them.',
   slip: (original: string) => `The report says “${original}”.`,
   slipIsRight: 'It is right',
-  slipIsRightFor: (code: string) => `${code} is right`,
+  slipIsRightFor: (code: string) => `It is right: ${code}`,
   statusByte: (byte: number) => `status byte ${byte.toString(16).toUpperCase().padStart(2, '0')}`,
   status: {
     present: 'present',
@@ -97,7 +97,7 @@ export const reportText = {
   leaveOut: (code: string) => `Leave out ${code}`,
   leftOut: (code: string) => `${code} left out`,
   isModule: 'It names a module',
-  isModuleFor: (text: string) => `“${text}” names a module`,
+  isModuleFor: (text: string) => `It names a module: ${text}`,
   notText: 'Only text can be read here. Open the file in its own viewer, mark the text and drag or paste it.',
   tooLarge: 'This file is too large for a scanner’s report. Paste the pages with modules and codes.',
   tooLong: (length: number, most: number) =>
@@ -200,7 +200,7 @@ export const comparisonText = {
   isFault: 'Fault',
   isFaultOf: (what: string) => `Go to the fault: ${what}`,
   lastTime: 'Last time',
-  lastTimeOf: (code: string) => `What happened last time with ${code}`,
+  lastTimeOf: (code: string) => `Last time: ${code}`,
 } as const;
 
 export const rootText = {

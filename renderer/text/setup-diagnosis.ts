@@ -37,7 +37,7 @@ export const setupDiagnosisText = {
   addRule: 'Add a rule',
   removeRule: (rule: number, scheme: string) => `Remove rule ${rule} of ${scheme}`,
   addScheme: 'Add an inspection',
-  removeScheme: (scheme: string) => `Remove ${scheme}`,
+  removeScheme: (scheme: string) => `Remove this inspection: ${scheme}`,
   removeThis: 'Remove this inspection',
   newScheme: 'New inspection',
   permanentCodes: 'A stored permanent code fails',

@@ -116,7 +116,23 @@ export const arriving: readonly Untold[] = [
     },
     (story) => {
       story.on('2026-03-10').arrive('row A', 'A9');
-      story.on('2026-03-11').scan('pre-repair', ['Cluster: silent', 'Body: U0155 present', 'Engine: U0155 present']);
+      story
+        .on('2026-03-11')
+        .scanReport('pre-repair', [
+          'Shop reader, all modules',
+          '2026-03-11  08:41',
+          '',
+          'Engine',
+          '  U0155-00  no messages from the instrument cluster   present',
+          'Transmission  no codes',
+          'Brakes  no codes',
+          'Airbag  no codes',
+          'Body',
+          '  U0155-00  no messages from the instrument cluster   present',
+          '  U0184     no messages from the radio   stored',
+          'Cluster  no answer',
+          'Radio  no codes',
+        ]);
       story.find('instrument cluster dead, no speed, no lamps', 'control-module', {
         module: 'Cluster',
         codes: ['U0155'],

@@ -26,6 +26,7 @@ export const codeWaits: readonly Untold[] = [
     (story) => {
       story.on('2026-03-09').arrive('row B', 'B6');
       story.on('2026-03-10').scan('pre-repair', ['Body: P0562 present', 'Engine: U3003 history']);
+      story.measureBattery(11.98, { celsius: 9, note: 'as it came off the transporter' });
       const battery = story.find('battery does not hold, 11.4 volts after a night', 'electrical', {
         module: 'Body',
         codes: ['P0562', 'U3003'],

@@ -43,6 +43,13 @@ export const proving: readonly Untold[] = [
       story.on('2026-03-13').fit(set);
       story.book(105, 'front discs and pads', 'brakes', discs);
       story.finish(discs);
+      // The misfire is gone, and nothing has tested it yet: the catalyst and the vapour system are still to run.
+      story.on('2026-03-16').scan('post-repair', [], 'Cleared, then once round the yard.', people.secondTechnician, {
+        clearedBefore: true,
+        monitorBytes: [0x00, 0x07, 0x65, 0x05],
+        warmUpsSinceClear: 1,
+        distanceSinceClear: { reading: 3, unit: 'mi' },
+      });
     },
   ),
   untold(

@@ -1,5 +1,7 @@
 // Scans as the sample's stories write them: 'Body: silent', 'Cluster: U0140 present'. Turns them into the record's form.
+
 import { plainCode, type ScanModule, scanCodeStatusSchema } from '../../domain/diagnosis/scan.ts';
+import { findTroubleCodes } from '../../domain/diagnosis/scanner-text.ts';
 
 /** Short words of our own for the codes the stories use; the official descriptions are not copied. */
 const words: Readonly<Record<string, string>> = {
@@ -49,4 +51,19 @@ export function scanModules(found: readonly string[]): ScanModule[] {
   const usual = ['Engine', 'Transmission', 'Brakes', 'Airbag', 'Body', 'Cluster', 'Radio'].map(scanModule);
   const kept = usual.map((module) => named.find(({ name }) => name === module.name) ?? module);
   return [...kept, ...named.filter(({ name }) => !kept.some((module) => module.name === name))];
+}
+
+/** The modules that the program itself reads out of a report. */
+export function scanModulesOf(report: string): ScanModule[] {
+  return findTroubleCodes(report).modules.map(({ name, answered, codes }) => ({
+    name,
+    answered,
+    codes: codes.map(({ code, status, words, statusByte, isUnproven }) => ({
+      code,
+      status,
+      words,
+      statusByte,
+      isUnproven,
+    })),
+  }));
 }

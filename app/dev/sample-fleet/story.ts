@@ -1,7 +1,7 @@
 // Tells one invented vehicle day by day, in sentences of the trade. What may be told is decided in ruled-record.ts.
 import type { CodeKind } from '../../domain/codes/code-request.ts';
 import type { DecisionKind } from '../../domain/diagnosis/fault.ts';
-import { nothingElseRead, type ScanKind } from '../../domain/diagnosis/scan.ts';
+import { nothingElseRead, type ScanDraft, type ScanKind } from '../../domain/diagnosis/scan.ts';
 import type {
   AttemptOutcome,
   ModuleOrigin,
@@ -13,7 +13,7 @@ import type { WorkArea } from '../../domain/work/work-area.ts';
 import { blankCodeRequest, blankPart, blankSublet } from './blank-facts.ts';
 import { RuledRecord } from './ruled-record.ts';
 import { people } from './sample-shop.ts';
-import { scanModules } from './scan-modules.ts';
+import { scanModules, scanModulesOf } from './scan-modules.ts';
 
 type Person = (typeof people)[keyof typeof people];
 
@@ -25,10 +25,38 @@ export class Story extends RuledRecord {
     this.set('identity', { location, keyTag }, people.sales);
   }
 
-  scan(kind: ScanKind, found: readonly string[], note = '', by: Person = people.technician): void {
+  scan(
+    kind: ScanKind,
+    found: readonly string[],
+    note = '',
+    by: Person = people.technician,
+    more: Partial<Pick<ScanDraft, 'clearedBefore' | 'monitorBytes' | 'warmUpsSinceClear' | 'distanceSinceClear'>> = {},
+  ): void {
     const modules = scanModules(found);
-    const item = { ...nothingElseRead, takenOn: this.day, kind, device: 'shop reader', modules, note };
+    const item = { ...nothingElseRead, takenOn: this.day, kind, device: 'shop reader', modules, note, ...more };
     this.put('scans', item, by);
+  }
+
+  /** A scan kept from the scanner's own text, read as the program reads it. */
+  scanReport(kind: ScanKind, report: readonly string[]): void {
+    const reportText = report.join('\n');
+    const modules = scanModulesOf(reportText);
+    const item = { ...nothingElseRead, takenOn: this.day, kind, device: 'shop reader', modules, reportText, note: '' };
+    this.put('scans', item, people.technician);
+  }
+
+  /** Volts at the posts. */
+  measureBattery(volts: number, more: { celsius?: number; isRested?: boolean; note?: string } = {}): void {
+    const { celsius = null, isRested = true, note = '' } = more;
+    const item = {
+      measuredOn: this.day,
+      volts,
+      chemistry: 'flooded' as const,
+      temperatureCelsius: celsius,
+      isRested,
+      note,
+    };
+    this.put('batteryReadings', item, people.technician);
   }
 
   find(
