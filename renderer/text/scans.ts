@@ -244,7 +244,7 @@ export const notebookText = {
   usuallyDays: (days: number) => `usually ${plural(days, 'day', 'days')}`,
   incomplete: 'without amounts that are missing',
   route: (name: string, worked: number, tried: number) => `${name} worked ${worked} of ${tried}`,
-  routes: 'Programming',
+  routes: 'Attempts at programming',
   left: (count: number) => `${plural(count, 'time', 'times')} it was left as it was.`,
   cases: 'Cases',
 } as const;
@@ -270,6 +270,6 @@ export const batteryText = {
   notTold: 'volts do not tell it',
   percent: (percent: number) => `${percent} %`,
   corrected: (volts: number) => `read at ${volts.toFixed(2)} V, corrected for temperature.`,
-  freezes: (celsius: number) => `In this state it freezes at about ${celsius} °C.`,
+  freezes: (celsius: number) => `In this state it freezes at about ${String(celsius).replace('-', '−')} °C.`,
   name: (volts: number, day: string) => `${volts.toFixed(2)} V, ${day}`,
 } as const;

@@ -2,11 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { chargeFromGravity, chargeFromRestingVolts } from '../../../app/domain/diagnosis/battery-charge.ts';
+import { chargeOf } from '../../../app/domain/diagnosis/battery-reading.ts';
 import {
   supportRangeFor,
   supportRangeSchema,
   usualSupportRange,
   warnAboutSupport,
+  warnAboutSupportOf,
 } from '../../../app/domain/diagnosis/support-voltage.ts';
 
 describe('charge from resting volts', () => {
@@ -74,5 +76,34 @@ describe('the supply while programming', () => {
   it('refuses a range that is upside down', () => {
     expect(supportRangeSchema.safeParse(ownRange).success).toBe(true);
     expect(supportRangeSchema.safeParse({ ...ownRange, lowestVolts: 16 }).success).toBe(false);
+  });
+});
+
+describe('a reading as it was taken', () => {
+  const reading = { volts: 12.45, chemistry: 'flooded', temperatureCelsius: null, isRested: true } as const;
+
+  it('tells a charge only of a battery that had rested', () => {
+    expect(chargeOf(reading)?.percent).toBe(75);
+    expect(chargeOf({ ...reading, isRested: false })).toBeNull();
+  });
+
+  it('is corrected for temperature: 12.45 V at 10 °C is read at 12.378 V, 66 % (a battery maker’s row)', () => {
+    const cold = chargeOf({ ...reading, temperatureCelsius: 10 });
+    expect(cold?.tableVolts).toBeCloseTo(12.378, 3);
+    expect(Math.round(cold?.percent ?? 0)).toBe(66);
+  });
+});
+
+describe('the supply of a make', () => {
+  it('is judged by its own row of the shop’s table, else by the row for every other make', () => {
+    const ranges = [
+      { make: null, lowestVolts: 12.4, highestVolts: 14, source: 'common practice' },
+      { make: 'Orvane', lowestVolts: 13.4, highestVolts: 14.8, source: 'service information' },
+    ];
+    const volts = { before: 13.2, lowest: 13.1, after: 14.5 };
+    expect(warnAboutSupportOf('orvane', ranges, volts)).toHaveLength(2);
+    expect(warnAboutSupportOf('Velquist', ranges, volts)).toEqual([
+      '14.5 V after programming is too high; keep the supply within 12.4 to 14 V (common practice).',
+    ]);
   });
 });

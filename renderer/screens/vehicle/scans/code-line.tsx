@@ -1,6 +1,7 @@
 // One code in the reading of scans: the code, its words and what its number tells, the fault it belongs to or the way to make it one, and
 // what the shop knows of it from earlier vehicles.
 import { type ReactNode, useState } from 'react';
+import type { Day } from '../../../../app/domain/shared/day.ts';
 import { newIdentifier } from '../../../state/new-identifier.ts';
 import { seedDraft } from '../../../state/use-edit-draft.ts';
 import { comparisonText } from '../../../text/scans.ts';
@@ -17,9 +18,12 @@ import { faultFromCode, faultWithCode, type NewFault } from './new-fault.ts';
 export function FaultButton({
   found,
   draft,
+  foundOn,
 }: {
   readonly found: { readonly id: string; readonly what: string } | null;
   readonly draft: NewFault;
+  /** The day of the scan that shows it. */
+  readonly foundOn: Day;
 }) {
   const state = useVehicle();
   const place = `${state.id}/faults`;
@@ -44,7 +48,7 @@ export function FaultButton({
       label={comparisonText.makeFaultOf(draft.what)}
       onPress={() => {
         const id = newIdentifier();
-        seedDraft(draftKey(state.id, 'faults', id), { ...draft, codes: draft.codes.join(' ') });
+        seedDraft(draftKey(state.id, 'faults', id), { ...draft, foundOn, codes: draft.codes.join(' ') });
         openEntry(place, id, { isNew: true });
         goToSection('faults');
       }}
@@ -62,9 +66,10 @@ type CodeLineProps = {
   readonly first: ReactNode;
   readonly sentence: ReactNode;
   readonly maySeeCases: boolean;
+  readonly foundOn: Day;
 };
 
-export function CodeLine({ code, module, words, statusByte, first, sentence, maySeeCases }: CodeLineProps) {
+export function CodeLine({ code, module, words, statusByte, first, sentence, maySeeCases, foundOn }: CodeLineProps) {
   const { vehicle, id } = useVehicle();
   const [isOpen, setIsOpen] = useState(false);
   return (
@@ -89,7 +94,11 @@ export function CodeLine({ code, module, words, statusByte, first, sentence, may
               {comparisonText.lastTime}
             </Button>
           )}
-          <FaultButton found={faultWithCode(vehicle, code)} draft={faultFromCode(code, module, words)} />
+          <FaultButton
+            found={faultWithCode(vehicle, code)}
+            draft={faultFromCode(code, module, words)}
+            foundOn={foundOn}
+          />
         </td>
       </tr>
       {isOpen && (

@@ -22,7 +22,7 @@ export function LikelyRoots({ scan }: { readonly scan: Scan }) {
             <li key={`${name} ${root.reasoning}`}>
               <p>
                 <b>{name}</b> <span className="root-strength">{rootText.strength[root.strength]}</span>{' '}
-                <FaultButton found={faultOfRoot(vehicle, root)} draft={faultFromRoot(root)} />
+                <FaultButton found={faultOfRoot(vehicle, root)} draft={faultFromRoot(root)} foundOn={scan.takenOn} />
               </p>
               <p className="quiet">{root.reasoning}</p>
               <p className="code-detail">

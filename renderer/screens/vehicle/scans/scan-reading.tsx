@@ -38,6 +38,7 @@ function Comparison({ before, after }: { readonly before: Scan; readonly after: 
               first={<span className={`became is-${kind}`}>{comparisonText.became[kind]}</span>}
               sentence={comparisonText.how(change)}
               maySeeCases={maySeeCodes(role)}
+              foundOn={change.after === null ? before.takenOn : after.takenOn}
             />
           )),
         )}
@@ -72,6 +73,7 @@ function OneScan({ scan }: { readonly scan: Scan }) {
               first={scanText.status[status]}
               sentence={isUnproven ? <span className="quiet">{scanText.untestedTip}</span> : null}
               maySeeCases={maySeeCodes(role)}
+              foundOn={scan.takenOn}
             />
           )),
         )}
