@@ -220,7 +220,8 @@ test('a report is pasted, corrected, kept, and compared with the scan after the 
   await test.step('the report is still there as it was pasted', async () => {
     await section(page, 'Scans').getByRole('button', { name: 'Before the repair', exact: true }).click();
     const kept = form(page, 'Correct: Before the repair, 18 Mar');
-    await expect(kept.getByRole('row', { name: /P01O2/ })).toBeVisible();
+    await expect(kept.getByRole('button', { name: 'Leave out P0442' })).toBeVisible();
+    await expect(kept.getByRole('row', { name: /P01O2/ })).toContainText('P0102 left out');
     await kept.getByRole('button', { name: 'Only lines not read' }).click();
     await expect(kept.getByRole('row', { name: /Workshop report/ })).toBeVisible();
     await expect(kept.getByRole('row', { name: /P0442/ })).toHaveCount(0);

@@ -1,14 +1,14 @@
 // Takes a scanner's report as text: pasted, or dropped as a marked passage or a text file. What was read stands beside it line by line,
 // with every line that was not; nothing is dropped in silence.
-import { type ClipboardEvent, type DragEvent, useMemo, useState } from 'react';
+import { type ClipboardEvent, type DragEvent, useState } from 'react';
 import { longestReport } from '../../../../app/domain/diagnosis/scan.ts';
-import { findTroubleCodes } from '../../../../app/domain/diagnosis/scanner-text.ts';
 import type { Editing } from '../../../state/use-edit-draft.ts';
 import { reportText } from '../../../text/scans.ts';
 import { Button } from '../../../ui/button.tsx';
 import { LiveRegion } from '../../../ui/live-region.tsx';
 import { ParagraphField } from '../../../ui/text-field.tsx';
 import { FieldPlace } from '../ledger/field-place.tsx';
+import { readReport } from './read-report.ts';
 import { ReportLines } from './report-lines.tsx';
 import { addRows, countReading, plainReport, rowsOf } from './report-rows.ts';
 import { decodeReport, largestFile } from './report-text-file.ts';
@@ -19,13 +19,13 @@ export function ReportBox({ edit }: { readonly edit: Editing<ScanValue> }) {
   const [isTyping, setIsTyping] = useState(text === '');
   const [isOver, setIsOver] = useState(false);
   const [trouble, setTrouble] = useState('');
-  const reading = useMemo(() => findTroubleCodes(text), [text]);
+  const reading = readReport(text);
   const counts = countReading(reading);
   /** Reads the text into the rows below: at once where it was pasted or dropped, on a press where it was typed. */
   const take = (report: string) => {
     setTrouble('');
     const plain = plainReport(report);
-    const rows = addRows(edit.value.modules, rowsOf(findTroubleCodes(plain)), edit.value.leftOut);
+    const rows = addRows(edit.value.modules, rowsOf(readReport(plain)), edit.value.leftOut);
     edit.set({ reportText: plain, modules: rows });
     setIsTyping(plain.trim() === '');
   };

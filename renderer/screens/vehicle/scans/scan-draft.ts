@@ -7,6 +7,7 @@ import type { ChangeProblem } from '../../../../app/domain/vehicle/change-proble
 import type { Typed } from '../../../state/edit-draft.ts';
 import { scanText } from '../../../text/scans.ts';
 import { readCodeText } from './code-text.ts';
+import { readReport } from './read-report.ts';
 
 export type CodeOrigin = { readonly line: number; readonly readAs: string };
 
@@ -42,14 +43,32 @@ export function withEmptyRow(rows: readonly ModuleRow[]): readonly ModuleRow[] {
   return last !== undefined && isEmpty(last) ? rows : [...rows, emptyRow];
 }
 
+/** Where in the report each code was read, by what it was read as; the first that fits is taken and not given twice. */
+function originsIn(reportText: string) {
+  const found = (reportText === '' ? [] : readReport(reportText).modules).flatMap(({ name, codes }) =>
+    codes.map(({ code, lineNumber }) => ({ module: moduleKey(name), origin: { line: lineNumber, readAs: code } })),
+  );
+  return {
+    take(module: string, code: string): CodeOrigin | null {
+      const isSame = ({ origin }: (typeof found)[number]) => origin.readAs === code;
+      const inModule = found.findIndex((one) => isSame(one) && one.module === moduleKey(module));
+      const at = inModule >= 0 ? inModule : found.findIndex(isSame);
+      return at < 0 ? null : (found.splice(at, 1)[0]?.origin ?? null);
+    },
+    rest: () => found.map(({ origin }) => origin),
+  };
+}
+
+/** A code of the report that is not in the kept scan was left out, or corrected into another. */
 export function scanValue(scan: ScanDraft): ScanValue {
+  const origins = originsIn(scan.reportText);
   const rows = scan.modules.map(({ name, answered, codes }) => ({
     name,
     answered,
     typed: '',
-    codes: codes.map((code) => ({ ...code, slip: null, origin: null })),
+    codes: codes.map((code) => ({ ...code, slip: null, origin: origins.take(name, code.code) })),
   }));
-  return { ...scan, modules: withEmptyRow(rows), leftOut: [] };
+  return { ...scan, modules: withEmptyRow(rows), leftOut: origins.rest().map(leftOutKey) };
 }
 
 /** Modules of an earlier scan as rows to fill in again: the same vehicle has the same modules. */

@@ -130,6 +130,21 @@ describe('a report read into the rows', () => {
     ]);
   });
 
+  it('is beside the kept codes again when the scan is opened, with what was left out', () => {
+    const rows = addRows(value.modules, rowsOf(reading), []);
+    const looked = rows.map((one) => ({
+      ...one,
+      codes: one.codes.filter(({ code }) => code !== 'P0420').map((code) => ({ ...code, slip: null })),
+    }));
+    const again = scanValue(kept(looked, { reportText: report.join('\n') }));
+    expect(again.modules.flatMap((one) => one.codes).map(({ code, origin }) => [code, origin?.line])).toEqual([
+      ['P0301', 2],
+      ['B1234-11', 5],
+    ]);
+    expect(again.leftOut).toEqual([leftOutKey({ line: 3, readAs: 'P0420' })]);
+    expect(names(addRows(again.modules, rowsOf(reading), again.leftOut))).toEqual(names(again.modules));
+  });
+
   it('makes a line the name of a module, with the codes below it', () => {
     const odd = findTroubleCodes(
       ['Page 3 of the report, zone 7', 'P0301 present', 'P0302 present', '', 'Engine: P0420'].join('\n'),
