@@ -22,6 +22,7 @@ import { workingCalendarSchema } from '../domain/time/working-calendar.ts';
 import { vehicleChangeSchema } from '../domain/vehicle/change.ts';
 import { takeInSchema } from '../domain/vehicle/take-in.ts';
 import { caseQuerySchema, caseSummarySchema } from './case-summary.ts';
+import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
 
 const everybody = roleSchema.options;
@@ -103,6 +104,14 @@ export const channels = {
     roles: workshop,
     mutates: true,
   },
+  'money:read': { input: nothing, output: moneyViewSchema, roles: manager, mutates: false },
+  'money:export': {
+    input: z.strictObject({ table: moneyTableSchema }),
+    output: z.strictObject({ fileName: z.string() }),
+    roles: manager,
+    mutates: true,
+  },
+  'money:show-folder': { input: nothing, output: nothing, roles: manager, mutates: false },
   'shop:read': { input: nothing, output: shopViewSchema, roles: manager, mutates: false },
   'shop:change': {
     input: z.strictObject({ baseRevision: z.int().min(0), change: shopPartSchema }),

@@ -7,6 +7,7 @@ import { findCases } from './case-commands.ts';
 import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
 import { fillForecasts } from './fill-forecasts.ts';
 import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
+import { exportMoney, readMoney, showExports } from './money-commands.ts';
 import { openSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
 import { changeShop, readShop, setPerson, setTheme } from './shop-commands.ts';
 import { changeVehicle, redo, takeIn, undo, withdraw } from './vehicle-commands.ts';
@@ -35,6 +36,9 @@ export const handlers: Handlers = {
   'cases:find': findCases,
   'edit:undo': undo,
   'edit:redo': redo,
+  'money:read': readMoney,
+  'money:export': exportMoney,
+  'money:show-folder': showExports,
   'shop:read': readShop,
   'shop:change': changeShop,
   'sheet:preview': previewSheet,

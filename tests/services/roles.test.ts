@@ -24,6 +24,9 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'cases:find': 'MT',
   'edit:undo': 'MT',
   'edit:redo': 'MT',
+  'money:read': 'M',
+  'money:export': 'M',
+  'money:show-folder': 'M',
   'shop:read': 'M',
   'shop:change': 'M',
   'sheet:preview': 'MTS',
@@ -107,6 +110,8 @@ describe('channels', () => {
       'not-allowed',
     );
     expect((await desk.refused('fleet:back-up', {})).code).toBe('not-allowed');
+    expect((await desk.refused('money:read', {})).code).toBe('not-allowed');
+    expect((await desk.refused('money:export', { table: 'sold' })).code).toBe('not-allowed');
   });
 });
 

@@ -1,0 +1,82 @@
+// Money for the page: the fleet's figures, how earlier forecasts did, and tables written as files into the fleet's own folder.
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
+import { type MoneyOverview, moneyOverview } from '../domain/fleet/money-overview.ts';
+import { csvText } from '../domain/shared/csv.ts';
+import { ok } from '../domain/shared/result.ts';
+import { type BackTest, backTest } from '../domain/time/back-test.ts';
+import type { TurnaroundHistory } from '../domain/time/turnaround.ts';
+import { turnaroundSummary } from '../domain/time/turnaround.ts';
+import { type Answer, type DeskContext, refuse } from './desk-context.ts';
+import { moneyTable } from './money-tables.ts';
+
+/** Whom the shop waits for. */
+const outsideKinds = ['arrival', 'part', 'code', 'sublet', 'paper'] as const;
+/** The figure is about the forecasts of late; it would take long over years of sales. */
+const testedVehicles = 120;
+const slowestShown = 12;
+
+const tests = new WeakMap<TurnaroundHistory, BackTest>();
+
+function overviewOf(context: DeskContext): MoneyOverview {
+  const shop = context.shop();
+  const today = context.today();
+  const vehicles = [...context.store.vehicles().values()].map(({ data: vehicle }) => {
+    const reckoning = context.reckon(vehicle);
+    const forecast = context.forecasts.forecast(vehicle, shop, today);
+    return { vehicle, reckoning, prospect: context.prospect(vehicle, reckoning, forecast) };
+  });
+  const summary = turnaroundSummary(context.forecasts.history(shop, today), outsideKinds, today);
+  const slowest = summary.filter(({ group, cases }) => group !== 'all' && cases >= 3).slice(0, slowestShown);
+  return moneyOverview(vehicles, shop, { today, slowest });
+}
+
+/** Of the vehicles sold last; kept as long as the history is. */
+function backTestOf(context: DeskContext): BackTest {
+  const shop = context.shop();
+  const history = context.forecasts.history(shop, context.today());
+  const kept = tests.get(history);
+  if (kept) return kept;
+  const sold = [...context.store.vehicles().values()]
+    .map(({ data }) => data)
+    .filter(({ sale }) => sale !== null)
+    .sort((a, b) => ((a.sale?.soldOn ?? '') < (b.sale?.soldOn ?? '') ? 1 : -1))
+    .slice(0, testedVehicles);
+  const { checklist, turnaround: settings, calendar } = shop;
+  const made = backTest(sold, { checklist, settings, calendar });
+  tests.set(history, made);
+  return made;
+}
+
+export async function readMoney(context: DeskContext): Answer<ChannelOutput<'money:read'>> {
+  const { cases, ...figures } = backTestOf(context);
+  return ok({ overview: overviewOf(context), backTest: { ...figures, cases: cases.length } });
+}
+
+/** Writes one table. The name is made here; the page names only which table. An earlier file of the day is replaced. */
+export async function exportMoney(
+  context: DeskContext,
+  input: ChannelInput<'money:export'>,
+): Answer<ChannelOutput<'money:export'>> {
+  const fileName = `${input.table}-${context.today()}.csv`;
+  const folder = join(context.store.folder, 'exports');
+  try {
+    await mkdir(folder, { recursive: true });
+    // With a mark of its encoding, or spreadsheets take it for the system's old one.
+    await writeFile(join(folder, fileName), `\uFEFF${csvText(moneyTable(input.table, overviewOf(context)))}`, 'utf8');
+  } catch {
+    return refuse(
+      'printing-failed',
+      'The table was not written. See that the disk has room and that the fleet folder may be written to, then try again.',
+    );
+  }
+  return ok({ fileName });
+}
+
+export async function showExports(context: DeskContext): Answer<ChannelOutput<'money:show-folder'>> {
+  const folder = join(context.store.folder, 'exports');
+  await mkdir(folder, { recursive: true });
+  context.deps.outside.showFolder(folder);
+  return ok({});
+}
