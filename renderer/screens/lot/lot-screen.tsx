@@ -12,8 +12,8 @@ import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { LiveRegion } from '../../ui/live-region.tsx';
 import { showWholeUnits } from '../../ui/whole-units.ts';
+import { focusRow } from './focus-row.ts';
 import { filterRows } from './lot-filter.ts';
-import { rowElementId } from './lot-row.tsx';
 import { sortRows } from './lot-sort.ts';
 import { LotTable } from './lot-table.tsx';
 import { LotLegend, LotTools } from './lot-tools.tsx';
@@ -89,7 +89,7 @@ export function LotScreen() {
     const first = sorted[0];
     if (first === undefined) return;
     changeLotView({ cursorId: first.id });
-    requestAnimationFrame(() => document.getElementById(rowElementId(first.id))?.focus());
+    focusRow(first.id, { preventScroll: false });
   };
   if (lot.state === 'failed')
     return (

@@ -6,18 +6,16 @@ import type { Day } from '../../../app/domain/shared/day.ts';
 import { useStore } from '../../state/store.ts';
 import { lotText } from '../../text/lot.ts';
 import { useWidth } from '../../ui/use-width.ts';
+import { focusRow } from './focus-row.ts';
 import { lotAxis } from './lot-axis.ts';
 import { headHeight, LotHead } from './lot-head.tsx';
-import { LotRow, openRow, rowElementId, rowHeight } from './lot-row.tsx';
+import { LotRow, openRow, rowHeight } from './lot-row.tsx';
 import { changeLotView, lotViewStore } from './lot-view.ts';
 import { indexAfterKey } from './row-keys.ts';
 
 /** Up to here all rows are drawn; beyond, this many on each side of the window. */
 const allUpTo = 80;
 const drawnBeyond = 30;
-function focusRow(id: string): void {
-  document.getElementById(rowElementId(id))?.focus({ preventScroll: true });
-}
 
 /** The empty room that stands for rows not drawn. */
 function Gap({ height, columns }: { readonly height: number; readonly columns: number }) {
@@ -63,8 +61,7 @@ export function LotTable({
     if (row === undefined) return;
     changeLotView({ cursorId: row.id });
     virtualizer.scrollToIndex(index, { align: 'auto' });
-    // The row of the cursor is always drawn, but only with the next picture.
-    requestAnimationFrame(() => focusRow(row.id));
+    focusRow(row.id);
   };
 
   // Coming back from a vehicle, the cursor and the focus are on it again.

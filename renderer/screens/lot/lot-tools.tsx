@@ -1,5 +1,5 @@
 // Above the table: search, days shown, taking in; and the legend, whose words filter.
-import { type RefObject, useEffect } from 'react';
+import { type RefObject, useLayoutEffect } from 'react';
 import { type Standing, standingMeanings, standingNames } from '../../../app/domain/time/cause.ts';
 import { searchAskedStore } from '../../state/lot-store.ts';
 import { goTo } from '../../state/route-store.ts';
@@ -20,7 +20,8 @@ function Search({
 }) {
   const { search } = useStore(lotViewStore);
   const asked = useStore(searchAskedStore);
-  useEffect(() => {
+  // Before the next key arrives: whoever types on at once types into the search.
+  useLayoutEffect(() => {
     if (!asked) return;
     searchAskedStore.set(false);
     input.current?.focus();
