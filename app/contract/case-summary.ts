@@ -1,6 +1,6 @@
 // What the page is told of earlier cases like the one at hand. Amounts are null for who may not see money.
 import { z } from 'zod';
-import { programmingRouteSchema } from '../domain/programming/programming-job.ts';
+import { programmingRouteSchema } from '../domain/programming/programming-route.ts';
 import { daySchema } from '../domain/shared/day.ts';
 import { identifierSchema } from '../domain/shared/identifier.ts';
 

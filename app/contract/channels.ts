@@ -11,10 +11,14 @@ import {
   personSchema,
   ratesSchema,
   roleSchema,
+  rulePacksSchema,
   sellingTermsSchema,
 } from '../domain/fleet/shop.ts';
 import { saleTaxSchema } from '../domain/money/margin-tax.ts';
 import { valueLossCurveSchema } from '../domain/money/value-loss.ts';
+import { moduleKindSchema } from '../domain/programming/module-kind.ts';
+import { routeTallySchema } from '../domain/programming/route-history.ts';
+import { rulePackSchema } from '../domain/programming/rule-pack.ts';
 import { identifierSchema } from '../domain/shared/identifier.ts';
 import { sheetKindSchema, sheetSchema } from '../domain/sheets/sheet.ts';
 import { turnaroundSettingsSchema } from '../domain/time/turnaround-settings.ts';
@@ -23,6 +27,7 @@ import { vehicleChangeSchema } from '../domain/vehicle/change.ts';
 import { takeInSchema } from '../domain/vehicle/take-in.ts';
 import { caseQuerySchema, caseSummarySchema } from './case-summary.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
+import { nextJobsSchema } from './next-jobs-view.ts';
 import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
 
 const everybody = roleSchema.options;
@@ -37,6 +42,7 @@ const shopPartSchema = z.discriminatedUnion('part', [
   z.strictObject({ part: z.literal('rates'), value: ratesSchema }),
   z.strictObject({ part: z.literal('people'), value: z.array(personSchema).min(1).max(60) }),
   z.strictObject({ part: z.literal('checklist'), value: z.array(checkSchema).max(60) }),
+  z.strictObject({ part: z.literal('rulePacks'), value: rulePacksSchema }),
   z.strictObject({ part: z.literal('fundingPlans'), value: fundingPlansSchema }),
   z.strictObject({ part: z.literal('saleTax'), value: saleTaxSchema }),
   z.strictObject({ part: z.literal('selling'), value: sellingTermsSchema }),
@@ -119,6 +125,15 @@ export const channels = {
     roles: manager,
     mutates: true,
   },
+  /** The rules by which jobs are planned now: for everybody who plans jobs, not only for whoever may change them. */
+  'programming:pack': { input: nothing, output: rulePackSchema, roles: workshop, mutates: false },
+  'programming:routes': {
+    input: z.strictObject({ moduleKind: moduleKindSchema }),
+    output: z.array(routeTallySchema).readonly(),
+    roles: workshop,
+    mutates: false,
+  },
+  'next-jobs:read': { input: nothing, output: nextJobsSchema, roles: workshop, mutates: false },
   'sheet:preview': {
     input: z.strictObject({ kind: sheetKindSchema, id: identifierSchema }),
     output: sheetSchema,

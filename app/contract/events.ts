@@ -15,7 +15,17 @@ export const events = {
   'desk:changed': deskSchema,
   /** A command of the window's own menu. */
   'menu:chosen': z.strictObject({
-    command: z.enum(['undo', 'redo', 'find', 'take-in', 'choose-fleet', 'lot', 'sheets', 'setup']),
+    command: z.enum([
+      'undo',
+      'redo',
+      'find',
+      'take-in',
+      'choose-fleet',
+      'lot',
+      'next-jobs',
+      'sheets',
+      'setup',
+    ]),
   }),
 } as const satisfies Record<string, z.ZodType>;
 export type EventName = keyof typeof events;

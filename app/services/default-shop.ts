@@ -85,6 +85,7 @@ export const defaultShop: Shop = {
   },
   people: [{ id: 'manager', name: 'Manager', role: 'manager', labourCentsPerHour: null, isActive: true }],
   checklist: startingChecklist,
+  rulePacks: [],
   fundingPlans: [],
   saleTax: { kind: 'none' },
   selling: { retailCents: null, tradeCents: null, daysToSell: null, daysToTrade: null },

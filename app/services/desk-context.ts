@@ -4,6 +4,7 @@ import type { EventName, EventPayload } from '../contract/events.ts';
 import type { Desk, LotRow, VehicleView } from '../contract/views.ts';
 import type { Person, Shop } from '../domain/fleet/shop.ts';
 import { type Prospect, weighVehicle } from '../domain/money/weigh-vehicle.ts';
+import { currentPack } from '../domain/programming/current-pack.ts';
 import type { Day } from '../domain/shared/day.ts';
 import { fail, type Result } from '../domain/shared/result.ts';
 import type { Forecast } from '../domain/time/forecast.ts';
@@ -120,6 +121,7 @@ export class DeskContext {
       today: this.today(),
       market: this.shop().dealer.market,
       stamp: { by: this.person().id, at: this.deps.clock() },
+      rulePack: currentPack(this.shop()),
     };
   }
 

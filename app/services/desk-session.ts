@@ -8,6 +8,7 @@ import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage 
 import { fillForecasts } from './fill-forecasts.ts';
 import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
 import { exportMoney, readMoney, showExports } from './money-commands.ts';
+import { readNextJobs, readRouteHistory, readRulePack } from './programming-commands.ts';
 import { openSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
 import { changeShop, readShop, setPerson, setTheme } from './shop-commands.ts';
 import { changeVehicle, redo, takeIn, undo, withdraw } from './vehicle-commands.ts';
@@ -41,6 +42,9 @@ export const handlers: Handlers = {
   'money:show-folder': showExports,
   'shop:read': readShop,
   'shop:change': changeShop,
+  'programming:pack': readRulePack,
+  'programming:routes': readRouteHistory,
+  'next-jobs:read': readNextJobs,
   'sheet:preview': previewSheet,
   'sheet:print': printSheets,
   'sheet:open': openSheet,

@@ -1,6 +1,9 @@
 // Reading and changing the shop's settings, and what this desk itself remembers: who is at it, which theme.
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import type { Shop } from '../domain/fleet/shop.ts';
+import { currentPack } from '../domain/programming/current-pack.ts';
+import { generalPack } from '../domain/programming/general-pack.ts';
+import type { RulePack } from '../domain/programming/rule-pack.ts';
 import { ok } from '../domain/shared/result.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
 
@@ -26,6 +29,8 @@ function shopProblems(shop: Shop): readonly Problem[] {
         sentence: 'Two people have this name. Add something that tells them apart.',
       });
   });
+  if (shop.rulePacks.some(({ id }) => id !== generalPack.id) || shop.rulePacks.length > 1)
+    problems.push({ field: 'rulePacks', sentence: `There is one rule pack, and it is called “${generalPack.id}”.` });
   const ids = [...shop.people, ...shop.checklist, ...shop.fundingPlans].map((entry) => entry.id);
   if (new Set(ids).size !== ids.length)
     problems.push({ field: '', sentence: 'Two entries have the same identity. Add the last one again.' });
@@ -57,12 +62,29 @@ function removalProblems(context: DeskContext, before: Shop, after: Shop): reado
     }));
 }
 
+/**
+ * Each pack that differs from the one in force gets the next version and today's day. Versions that plans were made from are never used
+ * twice, also not after going back to the pack that the program comes with.
+ */
+function countedUp(context: DeskContext, changed: Shop): Shop['rulePacks'] {
+  const before = currentPack(context.shop());
+  return changed.rulePacks.map((pack) => {
+    const content = (one: RulePack) => JSON.stringify({ ...one, version: 0, changedOn: '' });
+    if (content(pack) === content(before)) return before;
+    const used = [...context.store.vehicles().values()].flatMap((kept) =>
+      kept.data.jobs.filter(({ plan }) => plan.packId === pack.id).map(({ plan }) => plan.packVersion),
+    );
+    return { ...pack, version: Math.max(before.version, ...used) + 1, changedOn: context.today() };
+  });
+}
+
 export async function changeShop(
   context: DeskContext,
   input: ChannelInput<'shop:change'>,
 ): Answer<ChannelOutput<'shop:change'>> {
   const before = context.shop();
-  const after: Shop = { ...before, [input.change.part]: input.change.value };
+  const changed: Shop = { ...before, [input.change.part]: input.change.value };
+  const after = input.change.part === 'rulePacks' ? { ...changed, rulePacks: countedUp(context, changed) } : changed;
   const problems = [...shopProblems(after), ...removalProblems(context, before, after)];
   if (problems.length > 0) return refuse('refused', '', problems);
   const saved = await context.store.saveShop(after, input.baseRevision);

@@ -36,8 +36,9 @@ function viewItems(actions: MenuActions, options: MenuOptions): MenuItemConstruc
   const screenKey = options.isMac ? 'Command' : 'Alt';
   return [
     { label: menuText.lot, accelerator: `${screenKey}+1`, click: () => send('lot') },
-    { label: menuText.sheets, accelerator: `${screenKey}+2`, click: () => send('sheets') },
-    { label: menuText.setup, accelerator: `${screenKey}+3`, click: () => send('setup') },
+    { label: menuText.nextJobs, accelerator: `${screenKey}+2`, click: () => send('next-jobs') },
+    { label: menuText.sheets, accelerator: `${screenKey}+3`, click: () => send('sheets') },
+    { label: menuText.setup, accelerator: `${screenKey}+4`, click: () => send('setup') },
     separator,
     { label: menuText.larger, accelerator: 'CommandOrControl+Plus', click: () => zoom(1) },
     ...hiddenKeys(['CommandOrControl+=', 'CommandOrControl+numadd'], () => zoom(1)),

@@ -18,6 +18,7 @@ export const menuText = {
   redoChange: 'Redo change',
   view: '&View',
   lot: 'Lot',
+  nextJobs: 'Next jobs',
   sheets: 'Sheets',
   setup: 'Setup',
   larger: 'Larger',

@@ -1,5 +1,6 @@
 // The screen of the route. The only place that knows them all.
 import { LotScreen } from '../screens/lot/lot-screen.tsx';
+import { NextJobsScreen } from '../screens/next-jobs/next-jobs-screen.tsx';
 import { SetupScreen } from '../screens/setup/setup-screen.tsx';
 import { SheetsScreen } from '../screens/sheets/sheets-screen.tsx';
 import { TakeInScreen } from '../screens/take-in/take-in-screen.tsx';
@@ -12,6 +13,8 @@ export function Screen({ route }: { readonly route: Route }) {
       return <LotScreen />;
     case 'vehicle':
       return <VehicleScreen key={route.id} id={route.id} {...(route.place ? { place: route.place } : {})} />;
+    case 'next-jobs':
+      return <NextJobsScreen />;
     case 'take-in':
       return <TakeInScreen />;
     case 'sheets':

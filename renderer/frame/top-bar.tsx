@@ -2,40 +2,42 @@
 import type { MouseEvent } from 'react';
 import type { Desk, Theme } from '../../app/contract/views.ts';
 import { askDesk, redo, undo } from '../state/desk-store.ts';
-import { goTo, type Route } from '../state/route-store.ts';
+import { goTo, type Route, screensInOrder } from '../state/route-store.ts';
 import { hasShopDrafts, shopStore } from '../state/shop-store.ts';
 import { useStore } from '../state/store.ts';
 import { roleNames } from '../text/common.ts';
 import { frameText } from '../text/frame.ts';
 import { Button } from '../ui/button.tsx';
 
-const screens = ['lot', 'sheets', 'setup'] as const;
-
 /** A vehicle and its taking in belong to the lot. */
-function screenOf(route: Route): (typeof screens)[number] {
+function screenOf(route: Route): (typeof screensInOrder)[number] {
   return route.screen === 'vehicle' || route.screen === 'take-in' ? 'lot' : route.screen;
 }
 
-function ScreenLinks({ route }: { readonly route: Route }) {
+function ScreenLinks({ route, desk }: { readonly route: Route; readonly desk: Desk }) {
   const hasDrafts = hasShopDrafts(useStore(shopStore));
   const current = screenOf(route);
   return (
     <nav aria-label={frameText.screens} className="screen-links">
-      {screens.map((screen, index) => (
-        <a
-          key={screen}
-          href={`#${screen}`}
-          aria-current={screen === current ? 'page' : undefined}
-          aria-keyshortcuts={`Alt+${index + 1}`}
-          title={`Alt+${index + 1}`}
-          onClick={(event: MouseEvent) => {
-            event.preventDefault();
-            goTo({ screen });
-          }}
-        >
-          {screen === 'setup' && hasDrafts ? frameText.setupUnsaved : frameText[screen]}
-        </a>
-      ))}
+      {screensInOrder.map((screen, index) => {
+        // What is for the workshop is not offered to sales.
+        if (screen === 'next-jobs' && desk.person.role === 'sales') return null;
+        return (
+          <a
+            key={screen}
+            href={`#${screen}`}
+            aria-current={screen === current ? 'page' : undefined}
+            aria-keyshortcuts={`Alt+${index + 1}`}
+            title={`Alt+${index + 1}`}
+            onClick={(event: MouseEvent) => {
+              event.preventDefault();
+              goTo({ screen });
+            }}
+          >
+            {screen === 'setup' && hasDrafts ? frameText.setupUnsaved : frameText[screen]}
+          </a>
+        );
+      })}
     </nav>
   );
 }
@@ -121,7 +123,7 @@ export function TopBar({ desk, route }: { readonly desk: Desk; readonly route: R
           {frameText.sample}
         </div>
       )}
-      <ScreenLinks route={route} />
+      <ScreenLinks route={route} desk={desk} />
       <UndoButtons desk={desk} />
       <PersonSelect desk={desk} />
       <ThemeSelect desk={desk} />

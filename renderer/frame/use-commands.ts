@@ -5,7 +5,7 @@ import { on } from '../bridge.ts';
 import { askDesk, deskStore, redo, undo } from '../state/desk-store.ts';
 import { askForSearch } from '../state/lot-store.ts';
 import { notify } from '../state/notice-store.ts';
-import { goTo, routeStore } from '../state/route-store.ts';
+import { goTo, routeStore, screensInOrder } from '../state/route-store.ts';
 import { forgetShop } from '../state/shop-store.ts';
 import { lotText } from '../text/lot.ts';
 
@@ -44,6 +44,7 @@ function run(command: Command): void {
       void chooseFleet();
       return;
     case 'lot':
+    case 'next-jobs':
     case 'sheets':
     case 'setup':
       goTo({ screen: command });
@@ -51,7 +52,9 @@ function run(command: Command): void {
   }
 }
 
-const screenKeys: Readonly<Record<string, Command>> = { '1': 'lot', '2': 'sheets', '3': 'setup' };
+const screenKeys: Readonly<Record<string, Command>> = Object.fromEntries(
+  screensInOrder.map((screen, index) => [String(index + 1), screen]),
+);
 
 /** True in a place where a letter is text and where undo means the typing. */
 export function isTextPlace(target: EventTarget | null): target is HTMLElement {

@@ -7,8 +7,12 @@ export type Route =
   /** `place` names where in the record to begin: a list and maybe a fact, or a section. */
   | { readonly screen: 'vehicle'; readonly id: string; readonly place?: VehiclePlace }
   | { readonly screen: 'take-in' }
+  | { readonly screen: 'next-jobs' }
   | { readonly screen: 'sheets'; readonly vehicleId?: string }
   | { readonly screen: 'setup' };
+
+/** The screens of the top bar in their order; Alt and their number go to them. */
+export const screensInOrder = ['lot', 'next-jobs', 'sheets', 'setup'] as const;
 
 export type VehiclePlace = GateItem['place'];
 

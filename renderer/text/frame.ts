@@ -3,6 +3,7 @@
 export const frameText = {
   screens: 'Screens',
   lot: 'Lot',
+  'next-jobs': 'Next jobs',
   sheets: 'Sheets',
   setup: 'Setup',
   setupUnsaved: 'Setup (not saved)',

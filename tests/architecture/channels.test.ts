@@ -40,7 +40,7 @@ describe('channels', () => {
   });
 
   it('have names of the form area:verb', () => {
-    for (const name of [...contract, ...eventNames]) expect(name).toMatch(/^[a-z]+:[a-z]+(-[a-z]+)*$/);
+    for (const name of [...contract, ...eventNames]) expect(name).toMatch(/^[a-z]+(-[a-z]+)*:[a-z]+(-[a-z]+)*$/);
   });
 
   it('take no path and no address', () => {

@@ -72,7 +72,7 @@ for (const theme of themes) {
           await expect(form(page, name)).toBeVisible();
         }
         await page
-          .getByRole('button', { name: /^Record an attempt/ })
+          .getByRole('button', { name: /^(Do it …|Write down …|Next: .*): / })
           .first()
           .click();
         await page
@@ -94,6 +94,13 @@ for (const theme of themes) {
         await expectAccessible(page, 'a vehicle to verify');
         await openFirst(page, 'sold');
         await expectAccessible(page, 'a sold vehicle');
+      });
+
+      test('next jobs: what can be done, and what waits', async ({ page }) => {
+        await choose(page, theme);
+        await goTo(page, 'Next jobs');
+        await expect(page.getByRole('heading', { name: /^Cannot be done now/ })).toBeVisible();
+        await expectAccessible(page, 'next jobs');
       });
 
       test('taking in: empty, half filled, with problems', async ({ page }) => {

@@ -1,7 +1,7 @@
 // The whole way of one vehicle in the real program: a new fleet is set up, a vehicle is bought, inspected, decided, waited for,
 // programmed, worked on, proven, presented, printed and sold. Every amount and every day was worked out by hand from the entries.
 // One long test, because each step stands on the ones before it.
-import type { Locator, Page } from '@playwright/test';
+import type { Page } from '@playwright/test';
 import {
   add,
   calendarOf,
@@ -20,6 +20,7 @@ import {
 import { setUpShop, takeInByKeyboard } from './first-steps.ts';
 import { expect, test } from './fixtures.ts';
 import { expectNoMoney, readPrinted } from './printed-sheets.ts';
+import { attemptStep, doByPress, pressAt, stepLine } from './programming-steps.ts';
 
 test.use({ fleet: 'empty' });
 
@@ -46,18 +47,6 @@ async function expectStage(page: Page, { stands, what, next, ...money }: Stage):
   await expect(standing).toContainText(what);
   await expect(fact(page, 'Next move')).toHaveText(next);
   await expectMoney(page, money);
-}
-
-function step(page: Page, title: string): Locator {
-  return section(page, 'Programming')
-    .getByRole('listitem')
-    .filter({ has: page.getByText(title, { exact: true }) });
-}
-
-async function recordAttempt(page: Page, title: string, entries: Readonly<Record<string, string>>): Promise<void> {
-  await page.getByRole('button', { name: `Record an attempt: ${title}`, exact: true }).click();
-  await fill(form(page, title), entries);
-  await keep(form(page, title), 'Add');
 }
 
 test('a vehicle goes from purchase to the printed sheet and its sale', async ({ page, program }) => {
@@ -194,14 +183,19 @@ test('a vehicle goes from purchase to the printed sheet and its sale', async ({ 
     });
   });
 
-  await test.step('a programming job is opened with the usual steps', async () => {
+  await test.step('a programming job is opened with a plan', async () => {
     await page.getByRole('button', { name: 'Add programming job', exact: true }).click();
     const job = form(page, 'Add programming job');
-    await expect(job.getByLabel('Module *')).toHaveValue('Body');
-    await expect(job.getByLabel('Usual steps for')).toHaveValue('body');
-    await fill(job, { 'Opened on': on(-2), 'Is the part': part, 'Needs the code': 'Immobiliser Immobiliser' });
+    // The open fault names the module, its part and its code request.
+    await expect(job.getByLabel('Name *')).toHaveValue('Body');
+    await expect(job.getByLabel('What it does')).toHaveValue('body');
+    await expect(job.getByLabel('Is the part').locator('option:checked')).toHaveText(part);
+    await expect(job.getByLabel('Needs the code').locator('option:checked')).toHaveText('immobiliser code');
+    await expect(job.getByText('20 steps, usually 5:45 h of work')).toBeVisible();
+    await expect(job.getByText('Name the keys too')).toBeVisible();
+    await fill(job, { 'Opened on': on(-2) });
     await keep(job, 'Add');
-    await expect(section(page, 'Programming')).toContainText('0 of 13 steps done');
+    await expect(section(page, 'Programming')).toContainText('0 of 20 steps done');
     await expectStage(page, {
       stands: 'programming',
       what: `Body: Scan every module and keep the result, since ${said(-2)}, 2 days`,
@@ -219,7 +213,7 @@ test('a vehicle goes from purchase to the printed sheet and its sale', async ({ 
     expect(text).toContain(fault);
     expect(text).toContain('U0140');
     expect(text).toContain('Here, not fitted: Body control module');
-    for (const title of ['Write the software', 'Write the VIN', 'Clear the codes in every module']) {
+    for (const title of ['Write the software of Body', 'Write the VIN into Body', 'Clear the codes in every module']) {
       expect(text).toContain(title);
     }
     expect(text).toContain('Never interrupt a write');
@@ -230,49 +224,57 @@ test('a vehicle goes from purchase to the printed sheet and its sale', async ({ 
 
   await test.step('the steps are done in their order; one attempt fails and the next works', async () => {
     const jobs = section(page, 'Programming');
-    for (const title of [
-      'Scan every module and keep the result',
-      'Read and save the data of the old module',
-      'Battery negative lead off, fit the module',
-      'Connect the supply and write down the volts',
-    ]) {
-      await jobs.getByRole('button', { name: `Done today: ${title}` }).click();
-      await expect(step(page, title)).toContainText('done');
-    }
-    await expect(step(page, 'Write the software')).toContainText('Cannot be undone');
-    await recordAttempt(page, 'Write the software', {
-      Outcome: 'Failed',
-      'Volts before': '12.9',
-      'Volts, lowest': '11.6',
-      'What the tool or the vehicle showed': 'Supply sagged',
+    const tool = 'Done: on the vehicle';
+    await doByPress(page, [
+      ['Scan every module and keep the result', tool],
+      ['Compare the VIN on the vehicle with the papers and with every module that tells one'],
+    ]);
+    await attemptStep(page, 'Read and save the data of the old Body');
+    await doByPress(page, [
+      ['Ignition off, note stored settings, negative battery lead off'],
+      ['Take the old Body out, label it and keep it'],
+      ['Fit Body'],
+      ['Negative battery lead back on'],
+      ['Look for units that locked while power was off'],
+      ['Connect the supply and write down the volts'],
+    ]);
+    const software = 'Write the software of Body';
+    await expect(stepLine(page, software)).toContainText('Cannot be undone');
+    const vin = 'HW000731';
+    await attemptStep(page, software, {
+      outcome: 'Failed',
+      route: 'On the vehicle',
+      vin,
+      voltsBefore: '12.9',
+      voltsLowest: '11.6',
+      message: 'Supply sagged',
     });
-    await expect(step(page, 'Write the software')).toContainText('12.9 / 11.6 / – V');
-    await expect(jobs).toContainText('4 of 13 steps done');
-    await recordAttempt(page, 'Write the software', { Outcome: 'Worked', 'Volts before': '13.4' });
-    await expect(jobs).toContainText('5 of 13 steps done');
+    await expect(stepLine(page, software)).toContainText('12.9 / 11.6 / – V');
+    await expect(jobs).toContainText('9 of 20 steps done');
+    // This shop has programmed nothing before: the next route is offered without a number.
+    await expect(stepLine(page, software)).toContainText('Go on to the next route instead of repeating');
+    await attemptStep(page, software, { button: 'Next: On the bench', vin, voltsBefore: '13.4' });
+    await expect(jobs).toContainText('10 of 20 steps done');
     await expectStage(page, {
       stands: 'in work',
       what: 'programming attempt, since today',
-      next: `technician Here, not fitted: ${part}; next: Write the VIN`,
+      next: `technician Here, not fitted: ${part}; next: Write the VIN into Body`,
       spent: '7,318.81',
       later: '270.00',
     });
-    for (const title of [
-      'Write the VIN',
-      'Write the configuration',
-      'Match the module to the immobiliser and the keys',
-    ]) {
-      await recordAttempt(page, title, { Outcome: 'Worked' });
-    }
-    for (const title of [
-      'Cycle the ignition and let the modules sleep',
-      'Clear the codes in every module',
-      'Scan every module again',
-      'Try every function of the module, standing',
-      'Look for units that lock after power was off',
-    ]) {
-      await jobs.getByRole('button', { name: `Done today: ${title}` }).click();
-    }
+    await attemptStep(page, 'Write the VIN into Body', { vin });
+    await attemptStep(page, 'Write the configuration of Body');
+    await page.getByRole('button', { name: 'Every key is here: I vouch for it' }).click();
+    await attemptStep(page, 'Let Body take over the anti-theft identity that the vehicle has kept', { vin });
+    await doByPress(page, [
+      ['Write down the lowest volts and the volts now, then take the supply off'],
+      ['Cycle the ignition and let the modules sleep'],
+      ['Clear the codes in every module', tool],
+      ['Scan every module again and keep the result', tool],
+      ['Start the engine with each key, and lock and unlock with each'],
+      ['Try every function of Body, standing'],
+    ]);
+    await pressAt(page, 'Done', 'Let the old Body go');
     await expect(jobs.getByText('finished')).not.toHaveCount(0);
     await expect(gates(page).filter({ hasText: 'Program Body' })).toHaveCount(0);
   });

@@ -1,9 +1,15 @@
 // Random valid vehicle records for property tests: every kind of fact, days in order and never after today, links that exist.
 import fc from 'fast-check';
 import { plainCode } from '../../app/domain/diagnosis/scan.ts';
+import type { Attempt } from '../../app/domain/programming/attempt.ts';
+import { attemptProblems } from '../../app/domain/programming/attempt-rules.ts';
+import { jobProgress } from '../../app/domain/programming/job-progress.ts';
+import type { JobModule } from '../../app/domain/programming/programming-job.ts';
 import { addDays, type Day } from '../../app/domain/shared/day.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
+import { vinTail } from '../../app/domain/vehicle/vin.ts';
 import { workAreaSchema } from '../../app/domain/work/work-area.ts';
+import { jobModule, plannedJob } from './planned-job.ts';
 import {
   cleaned,
   makeAttempt,
@@ -11,14 +17,12 @@ import {
   makeCodeRequest,
   makeDecision,
   makeFault,
-  makeJob,
   makeLabour,
   makeNote,
   makeOtherCost,
   makePart,
   makeScan,
   makeSignOff,
-  makeStep,
   makeSublet,
   makeVehicle,
   roadTest,
@@ -70,8 +74,8 @@ function someFacts(heldDays: number) {
     parts: few(fc.tuple(daysInOrder(4, heldDays), chance, promise, cents, fc.boolean(), fc.constantFrom(0, 5_000))),
     requests: few(fc.tuple(daysInOrder(3, heldDays), chance, promise, fc.constantFrom('given', 'refused'), cents)),
     sublets: few(fc.tuple(daysInOrder(3, heldDays), chance, promise, fc.option(cents), area)),
-    jobs: few(fc.tuple(day, chance, fc.integer({ min: 0, max: 3 }), fc.boolean())),
-    attempts: few(fc.tuple(day, chance, fc.constantFrom('worked', 'failed', 'stopped'), hour), 8),
+    jobs: few(fc.tuple(day, chance, fc.integer({ min: 0, max: 3 }), fc.boolean()), 2),
+    attempts: few(fc.tuple(day, chance, fc.constantFrom('worked', 'worked', 'failed', 'stopped'), hour), 12),
     labour: few(fc.tuple(day, fc.integer({ min: 1, max: 600 }), area, chance, hour), 6),
     otherCosts: few(fc.tuple(day, fc.integer({ min: -20_000, max: 20_000 }))),
     signOffs: few(
@@ -82,6 +86,80 @@ function someFacts(heldDays: number) {
     asking: fc.option(fc.integer({ min: 700_000, max: 1_500_000 })),
     soldAfter: fc.option(fc.integer({ min: 0, max: heldDays }), { freq: 2 }),
   });
+}
+
+const moduleChoices: readonly (readonly JobModule[])[] = [
+  [jobModule('radio', 'kept')],
+  [jobModule('keys', 'new'), jobModule('body', 'kept')],
+  [jobModule('instrument-cluster', 'repaired')],
+  [jobModule('body', 'used'), jobModule('keys', 'kept'), jobModule('radio', 'kept')],
+];
+
+type AboutJob = Pick<JobModule, 'partId' | 'codeRequestId'> & {
+  readonly isTicked: boolean;
+  readonly faultId: string | null;
+};
+
+/** A job with a real plan; its first module is linked to the part and the code request. */
+function someJob(openedOn: Day, choice: number, { isTicked, faultId, partId, codeRequestId }: AboutJob) {
+  const [first, ...rest] = moduleChoices[choice] ?? [];
+  const modules = [...(first ? [{ ...first, partId, codeRequestId }] : []), ...rest];
+  const tick = { gate: 'keys-present' as const, moduleId: null, on: openedOn, by: 'technician-1' };
+  const job = plannedJob(openedOn, modules, { faultId });
+  const asks = job.plan.steps.some(({ gates }) => gates.includes('keys-present'));
+  return isTicked && asks ? { ...job, ticks: [tick] } : job;
+}
+
+/** The attempt as the rules let it be entered, with a reason to go on regardless where they ask for one; null where they refuse it. */
+function allowed(vehicle: Vehicle, attempt: Attempt): Attempt | null {
+  const override = { by: 'technician-1', reason: 'Went on regardless, in a test.' };
+  const refusals = (one: Attempt) => attemptProblems(vehicle, one, '2199-12-31');
+  if (refusals(attempt).length === 0) return attempt;
+  const regardless = { ...attempt, override };
+  return refusals(regardless).length === 0 ? regardless : null;
+}
+
+function attemptAt(vehicle: Vehicle, on: Day, jobId: string, stepId: string, about: Partial<Attempt>): Attempt | null {
+  const job = vehicle.jobs.find(({ id }) => id === jobId);
+  const step = job?.plan.steps.find(({ id }) => id === stepId);
+  if (!job || !step || on < job.openedOn) return null;
+  const vinRead = step.cannotBeUndone ? vinTail(vehicle.identity.vin) : '';
+  return allowed(vehicle, makeAttempt(on, job, stepId, { route: step.routes[0] ?? 'by-hand', vinRead, ...about }));
+}
+
+type Try = { readonly where: number; readonly outcome: Attempt['outcome']; readonly hour: number };
+
+/** Tries a step of one of the jobs, mostly one that is next, now and then any. Without a job, or where it is refused: as it was. */
+function tryNext(vehicle: Vehicle, on: Day, { where, outcome, hour }: Try): Vehicle {
+  const open = vehicle.jobs.filter(({ openedOn }) => openedOn <= on);
+  const job = open[Math.floor(where * open.length * 0.999)];
+  if (!job) return vehicle;
+  const steps = jobProgress(vehicle, job).steps.filter(({ state }) => state !== 'done' && state !== 'left-out');
+  const next = steps.filter(({ state }) => state === 'next');
+  const among = next.length > 0 && (where * 10) % 1 < 0.8 ? next : steps;
+  const step = among[Math.floor((where * 97) % Math.max(1, among.length))];
+  const attempt = step && attemptAt(vehicle, on, job.id, step.step.id, { outcome, entered: stampAt(on, hour) });
+  return attempt ? { ...vehicle, attempts: [...vehicle.attempts, attempt] } : vehicle;
+}
+
+/** Every open step done in the plan's order; what the rules refuse is left out with a reason. */
+function workThrough(vehicle: Vehicle, on: Day): Vehicle {
+  let record = vehicle;
+  for (const { id: jobId, plan } of vehicle.jobs)
+    for (const { id: stepId } of plan.steps) {
+      const job = record.jobs.find(({ id }) => id === jobId);
+      const state = job && jobProgress(record, job).steps.find(({ step }) => step.id === stepId)?.state;
+      if (!job || state === 'done' || state === 'left-out') continue;
+      const attempt = attemptAt(record, on, jobId, stepId, {});
+      if (attempt) {
+        record = { ...record, attempts: [...record.attempts, attempt] };
+        continue;
+      }
+      const out = { stepId, reason: 'not on this one', by: 'technician-1', on };
+      const jobs = record.jobs.map((one) => (one.id === jobId ? { ...one, leftOut: [...one.leftOut, out] } : one));
+      record = { ...record, jobs };
+    }
+  return record;
 }
 
 type Facts = typeof someFacts extends (heldDays: number) => fc.Arbitrary<infer Value> ? Value : never;
@@ -121,8 +199,9 @@ function assemble(facts: Facts): Vehicle {
       feeCents,
     }),
   );
-  const jobs = facts.jobs.map(([openedOn, where, stepCount, needs]) =>
-    makeJob(openedOn, {
+  const jobs = facts.jobs.map(([openedOn, where, moduleChoice, isTicked]) =>
+    someJob(openedOn, moduleChoice, {
+      isTicked,
       faultId: pick(faultIds, where),
       partId: pick(
         parts.map((part) => part.id),
@@ -132,18 +211,9 @@ function assemble(facts: Facts): Vehicle {
         codeRequests.map((request) => request.id),
         1 - where,
       ),
-      steps: Array.from({ length: stepCount }, (_, at) =>
-        makeStep({ needsPart: needs, needsCode: !needs && at > 0, leftOutReason: at === 2 ? 'not on this one' : '' }),
-      ),
     }),
   );
-  const jobsWithSteps = jobs.filter((job) => job.steps.length > 0);
-  const attempts = facts.attempts.flatMap(([on, where, outcome, hour]) => {
-    const job = jobsWithSteps[Math.floor(where * jobsWithSteps.length * 0.999)];
-    const step = job?.steps[Math.floor((where * 97) % job.steps.length)];
-    return job && step ? [makeAttempt(on, job, step.id, { outcome, entered: stampAt(on, hour) })] : [];
-  });
-  return makeVehicle(firstDay, {
+  const vehicle = makeVehicle(firstDay, {
     purchase: { paperReceivedOn: facts.paper, paperExpectedOn: promised(firstDay, facts.paperPromise) },
     arrival: { arrivedOn: facts.arrival },
     targets: { askingCents: facts.asking },
@@ -157,7 +227,6 @@ function assemble(facts: Facts): Vehicle {
     ),
     faults,
     jobs,
-    attempts,
     parts,
     codeRequests,
     labour: facts.labour.map(([on, minutes, where, which, hour]) =>
@@ -183,6 +252,8 @@ function assemble(facts: Facts): Vehicle {
         ? null
         : { soldOn: addDays(firstDay, facts.soldAfter), priceCents: 990_000, buyer: 'a buyer' },
   });
+  const tries = [...facts.attempts].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
+  return tries.reduce((so, [on, where, outcome, hour]) => tryNext(so, on, { where, outcome, hour }), vehicle);
 }
 
 /** Everything open brought to its end, then scanned, signed and presented between `finishedOn` and `readyOn`. */
@@ -201,9 +272,14 @@ function followThrough(vehicle: Vehicle, finishedOn: Day, readyOn: Day): Vehicle
     answeredOn: request.answeredOn ?? finishedOn,
     outcome: 'given' as const,
   }));
-  const jobs = vehicle.jobs.filter((job) => job.steps.length > 0);
-  const attempts = jobs.flatMap((job) => job.steps.map((step) => makeAttempt(finishedOn, job, step.id)));
   const scan = makeScan(readyOn, { kind: 'post-repair', entered: stampAt(readyOn, 23) });
+  const again: Attempt[] = [];
+  for (const attempt of vehicle.attempts) {
+    const known = { ...vehicle, parts, codeRequests, attempts: again };
+    const entered = allowed(known, { ...attempt, override: null });
+    if (entered) again.push(entered);
+  }
+  const { jobs, attempts } = workThrough({ ...vehicle, parts, codeRequests, attempts: again }, finishedOn);
   return {
     ...vehicle,
     purchase: { ...vehicle.purchase, paperReceivedOn: vehicle.purchase.paperReceivedOn ?? readyOn },
@@ -214,7 +290,7 @@ function followThrough(vehicle: Vehicle, finishedOn: Day, readyOn: Day): Vehicle
     parts,
     codeRequests,
     jobs,
-    attempts: [...vehicle.attempts.filter(({ jobId }) => jobs.some(({ id }) => id === jobId)), ...attempts],
+    attempts,
     sublets: vehicle.sublets.map((sublet) => ({
       ...sublet,
       sentOn: sublet.sentOn ?? finishedOn,

@@ -91,6 +91,7 @@ export const exampleShop: Shop = {
     },
     { id: 'photographed', title: 'Photographed', stage: 'present', who: 'sales', staleAfter: ['body'], isActive: true },
   ],
+  rulePacks: [],
   fundingPlans: [],
   saleTax: { kind: 'none' },
   selling: { retailCents: null, tradeCents: null, daysToSell: null, daysToTrade: null },
@@ -377,8 +378,8 @@ export const readyVehicle: Vehicle = {
       decision: makeDecision('2026-03-18', { kind: 'leave', reason: 'normal for this model', estimateMinutes: null }),
     },
   ],
-  attempts: bodyJob.steps
-    .filter((step) => step.leftOutReason === '')
+  attempts: bodyJob.plan.steps
+    .filter(({ id }) => id !== 'step-tow')
     .map((step) => makeAttempt('2026-03-23', bodyJob, step.id, { person: 'tomas' })),
   parts: [
     { ...bodyPart, fittedOn: '2026-03-20', coreReturnedOn: '2026-03-23' },

@@ -6,7 +6,10 @@ import { nothingElseRead, type Scan } from '../../app/domain/diagnosis/scan.ts';
 import type { Check, Person, Rates, Shop } from '../../app/domain/fleet/shop.ts';
 import type { OtherCost } from '../../app/domain/money/other-cost.ts';
 import type { Part } from '../../app/domain/parts/part.ts';
-import type { Attempt, ProgrammingJob, ProgrammingStep } from '../../app/domain/programming/programming-job.ts';
+import type { Attempt } from '../../app/domain/programming/attempt.ts';
+import type { KeptPlan, KeptStep } from '../../app/domain/programming/kept-plan.ts';
+import { moduleKindFromName } from '../../app/domain/programming/module-kind.ts';
+import type { JobModule, ProgrammingJob } from '../../app/domain/programming/programming-job.ts';
 import type { SignOff } from '../../app/domain/readiness/sign-off.ts';
 import type { Day } from '../../app/domain/shared/day.ts';
 import type { Stamp } from '../../app/domain/shared/fact.ts';
@@ -126,34 +129,72 @@ export function makeCodeRequest(notedOn: Day, about: About<CodeRequest> = {}): C
   };
 }
 
-export function makeStep(about: About<ProgrammingStep> = {}): ProgrammingStep {
+/** A step of a made-up plan: what it asks for said in two words, and whether it is left out. */
+export type MadeStep = KeptStep & { readonly leftOutReason: string };
+
+export function makeStep(
+  about: About<KeptStep> & { needsPart?: boolean; needsCode?: boolean; leftOutReason?: string } = {},
+): MadeStep {
+  const { needsPart = false, needsCode = false, leftOutReason = '', ...step } = about;
+  const gates: KeptStep['gates'] = [];
+  if (needsPart) gates.push('part-in-hand');
+  if (needsCode) gates.push('code-in-hand');
   return {
     id: nextId('step'),
+    moduleId: gates.length > 0 ? 'mod1' : null,
+    stage: 'write',
     title: 'write the module',
     detail: '',
     cautions: [],
+    gates,
+    meets: [],
+    ends: [],
+    routes: ['on-vehicle', 'bench', 'pass-through', 'sent-out', 'by-hand'],
     cannotBeUndone: false,
-    needsPart: false,
-    needsCode: false,
     typicalMinutes: null,
-    leftOutReason: '',
-    ...about,
+    layer: 0,
+    leftOutReason,
+    ...step,
   };
 }
 
-export function makeJob(openedOn: Day, about: About<ProgrammingJob> = {}): ProgrammingJob {
+/** A plan that does these steps one after the other, whatever a rule pack would say. */
+export function planOf(madeOn: Day, steps: readonly KeptStep[]): KeptPlan {
+  return {
+    packId: 'general',
+    packVersion: 1,
+    madeOn,
+    steps: steps.map((step, layer) => ({ ...step, layer })),
+    links: steps.slice(1).map((step, at) => ({ before: steps[at]?.id ?? '', after: step.id, ruleId: 'in-turn' })),
+    rules: [{ id: 'in-turn', reason: 'One after the other.', source: 'made up', letsGo: false }],
+    contradictions: [],
+    reminders: [],
+  };
+}
+
+type AboutJob = About<ProgrammingJob> &
+  About<Pick<JobModule, 'origin' | 'partId' | 'codeRequestId'>> & { module?: string; steps?: readonly MadeStep[] };
+
+/** A job on one module with these steps in turn; a module that says what it is by its name. */
+export function makeJob(openedOn: Day, about: AboutJob = {}): ProgrammingJob {
+  const { module = 'Body', origin = 'used', partId = null, codeRequestId = null, steps = [makeStep()], ...job } = about;
+  const plain = steps.map(({ leftOutReason: _reason, ...step }): KeptStep => step);
   return {
     id: nextId('job'),
     openedOn,
-    module: 'Body',
-    origin: 'used',
+    title: module,
     faultId: null,
-    partId: null,
-    codeRequestId: null,
-    steps: [],
+    modules: [{ id: 'mod1', kind: moduleKindFromName(module), name: module, origin, partId, codeRequestId }],
+    plan: planOf(openedOn, plain),
+    makerOrder: null,
+    ticks: [],
+    leftOut: steps
+      .filter(({ leftOutReason }) => leftOutReason !== '')
+      .map(({ id, leftOutReason }) => ({ stepId: id, reason: leftOutReason, by: 'technician-1', on: openedOn })),
+    formerSteps: [],
     note: '',
     entered: stampAt(openedOn),
-    ...about,
+    ...job,
   };
 }
 
@@ -166,10 +207,13 @@ export function makeAttempt(on: Day, job: ProgrammingJob, stepId: string, about:
     person: 'technician-1',
     route: 'on-vehicle',
     outcome: 'worked',
+    vinRead: '',
+    override: null,
     voltsBefore: null,
     voltsLowest: null,
     voltsAfter: null,
     message: '',
+    evidence: '',
     entered: stampAt(on),
     ...about,
   };
@@ -341,6 +385,7 @@ export function makeShop(about: { readonly rates?: Partial<Rates>; readonly chec
     rates: { ...noHoldingCost, ...about.rates },
     people: [makePerson('technician-1'), makePerson('manager-1', { role: 'manager' })],
     checklist: [...(about.checklist ?? [roadTest, cleaned])],
+    rulePacks: [],
     fundingPlans: [],
     saleTax: { kind: 'none' },
     selling: { retailCents: null, tradeCents: null, daysToSell: null, daysToTrade: null },

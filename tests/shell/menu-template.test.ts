@@ -42,6 +42,7 @@ describe('the menu', () => {
     ['Undo change', 'undo'],
     ['Redo change', 'redo'],
     ['Lot', 'lot'],
+    ['Next jobs', 'next-jobs'],
     ['Sheets', 'sheets'],
     ['Setup', 'setup'],
     ['Find', 'find'],

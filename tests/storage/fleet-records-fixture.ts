@@ -63,6 +63,7 @@ export function aShop(name = 'Invented Motors'): Shop {
     },
     people: [{ id: 'person-1', name: 'Ada Invented', role: 'manager', labourCentsPerHour: null, isActive: true }],
     checklist: [],
+    rulePacks: [],
     fundingPlans: [],
     saleTax: { kind: 'none' },
     selling: { retailCents: null, tradeCents: null, daysToSell: null, daysToTrade: null },

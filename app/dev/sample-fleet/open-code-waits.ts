@@ -1,7 +1,7 @@
 // Invented vehicles that wait for a code: a radio after its battery, keys refused by one desk and asked of another, a locked gateway.
 import { type Untold, untold } from './open-story.ts';
+import { keptGateway, newKeys } from './sample-jobs.ts';
 import { codeDesks, people, sources, suppliers } from './sample-shop.ts';
-import { gatewaySteps, keySteps, radioSteps } from './sample-steps.ts';
 
 export const codeWaits: readonly Untold[] = [
   untold(
@@ -42,16 +42,14 @@ export const codeWaits: readonly Untold[] = [
       story.returnCore(fresh);
       const locked = story.find('radio asks for its code since the battery was off', 'electrical', { module: 'Radio' });
       story.on('2026-03-13').decide(locked, 'repair', 40);
-      const job = story.openJob('Radio', 'kept', radioSteps, { fault: locked });
-      story.attempt(job, 1, 'worked', 'by-hand', { message: 'HW2R0063817', by: people.secondTechnician });
+      story.book(15, 'serial number read off the radio', 'electrical', locked, people.secondTechnician);
       story.on('2026-03-16');
-      const code = story.ask('radio', 'Radio', codeDesks.audio, '2026-03-19', {
+      story.ask('radio', 'Radio', codeDesks.audio, '2026-03-19', {
         fee: 25,
         fault: locked,
         serial: 'HW2R0063817',
         reason: 'locked after battery change',
       });
-      story.relink(job, { codeRequestId: code });
     },
   ),
   untold(
@@ -83,8 +81,9 @@ export const codeWaits: readonly Untold[] = [
       });
       story.on('2026-02-11').decide(keys, 'repair', 90);
       const first = story.ask('immobiliser', 'Body', codeDesks.keys, '2026-02-16', { fee: 65, fault: keys });
-      const job = story.openJob('Body', 'kept', keySteps, { fault: keys, code: first });
-      story.attempt(job, 1, 'worked', 'on-vehicle', { message: 'one key known, one place free' });
+      const job = story.openJob('Keys', newKeys(first), keys);
+      story.vouch(job, 'part-in-hand', 'mod1');
+      story.attempt(job, 'scan-before', 'worked', 'on-vehicle', { message: 'one key known, one place free' });
       story.on('2026-02-18').answer(first, 'refused', 'No data for this year.');
       story.on('2026-02-27');
       const second = story.ask('immobiliser', 'Body', codeDesks.maker, '2026-03-23', { fee: 95, fault: keys });
@@ -129,7 +128,9 @@ export const codeWaits: readonly Untold[] = [
         fault: rod,
         reason: 'codes and steering angle cannot be reset behind the gateway',
       });
-      story.openJob('Brakes, behind the gateway', 'kept', gatewaySteps, { fault: rod, code });
+      const job = story.openJob('Gateway', keptGateway(code), rod);
+      story.attempt(job, 'scan-before', 'worked', 'on-vehicle');
+      story.leaveOut(job, 'update-software', 'its software is the newest');
     },
   ),
 ];

@@ -1,7 +1,7 @@
 // The invented vehicle that shows when to stop: one repair after the other, over its budget, its margin gone.
 import { type Untold, untold } from './open-story.ts';
+import { engineModule } from './sample-jobs.ts';
 import { people, sources, suppliers, workshops } from './sample-shop.ts';
-import { engineSteps } from './sample-steps.ts';
 
 export const longStay: Untold = untold(
   {
@@ -55,15 +55,17 @@ export const longStay: Untold = untold(
     story.on('2026-02-12').decide(memory, 'replace', 150);
     const unit = story.need('engine control module, repaired unit', 465, memory, { core: 180 });
     story.order(unit, suppliers.exchange, '2026-02-20');
-    const job = story.openJob('Engine', 'cloned', engineSteps('cloned'), { fault: memory, part: unit });
-    story.attempt(job, 1, 'worked', 'bench', { volts: [13.4, 13.2, 13.4] });
+    const job = story.openJob('Engine', engineModule('cloned', unit), memory);
+    story.workUpTo(job, 'save-old');
+    story.attempt(job, 'save-old', 'worked', 'on-vehicle', { volts: [13.4, 13.2, 13.4] });
     story.on('2026-02-24').receive(unit);
-    story.on('2026-02-26').attempt(job, 2, 'failed', 'bench', { message: 'file of the old unit refused, checksum' });
-    story.on('2026-03-02').attempt(job, 2, 'worked', 'bench', { volts: [13.4, 13.3, 13.4] });
+    story.on('2026-02-26').workUpTo(job, 'clone-data');
+    story.attempt(job, 'clone-data', 'failed', 'bench', { message: 'file of the old unit refused, checksum' });
+    story.on('2026-03-02').attempt(job, 'clone-data', 'worked', 'bench', { volts: [13.4, 13.3, 13.4] });
     story.book(140, 'engine module read, copied, fitted', 'engine', memory);
     story.fit(unit);
-    story.attempt(job, 3, 'worked', 'by-hand');
-    story.on('2026-03-04').attempt(job, 4, 'worked', 'on-vehicle');
+    story.workUpTo(job, 'look-for-locks');
+    story.on('2026-03-04').workUpTo(job, null);
     story.finish(memory);
     story.on('2026-03-05').returnCore(unit);
     story.on('2026-03-06').scan('post-repair', ['Engine: P0420 present'], 'Came back after 40 miles.');

@@ -1,7 +1,7 @@
 // Invented vehicles that wait for a part: on its way, promised and overdue, and ordered again after a used unit would not be matched.
 import { type Untold, untold } from './open-story.ts';
+import { bodyAndKeys, clusterModule } from './sample-jobs.ts';
 import { codeDesks, people, sources, suppliers } from './sample-shop.ts';
-import { bodySteps, clusterSteps } from './sample-steps.ts';
 
 export const partWaits: readonly Untold[] = [
   untold(
@@ -36,10 +36,12 @@ export const partWaits: readonly Untold[] = [
       const unit = story.need('body control module, used', 165, dead, { number: 'FJ7-84-112' });
       story.on('2026-03-05').order(unit, suppliers.salvage, '2026-03-20');
       const code = story.ask('immobiliser', 'Body', codeDesks.maker, '2026-03-13', { fee: 40, fault: dead });
-      const job = story.openJob('Body', 'used', bodySteps('used', true), { fault: dead, part: unit, code });
+      const job = story.openJob('Body', bodyAndKeys('used', { part: unit, code }), dead);
       story.on('2026-03-06').paper();
-      story.attempt(job, 1, 'failed', 'on-vehicle', { message: 'no answer', volts: [13.3, 13.2, 13.3] });
-      story.leaveOut(job, 1, 'the module does not answer; data from the maker’s list for this VIN');
+      story.workUpTo(job, 'save-old');
+      story.attempt(job, 'save-old', 'failed', 'on-vehicle', { message: 'no answer', volts: [13.3, 13.2, 13.3] });
+      story.attempt(job, 'save-old', 'failed', 'pass-through', { message: 'no answer' });
+      story.leaveOut(job, 'save-old', 'the module does not answer; data from the maker’s list for this VIN');
       story.book(50, 'plugs, grounds and network checked, old module will not answer', 'control-module', dead);
       story.on('2026-03-12').answer(code, 'given');
     },
@@ -109,12 +111,15 @@ export const partWaits: readonly Untold[] = [
       story.on('2026-02-05').decide(dead, 'replace', 120);
       const used = story.need('instrument cluster, used', 140, dead, { number: 'CT5-92-330' });
       story.on('2026-02-06').order(used, suppliers.salvage, '2026-02-13');
-      const job = story.openJob('Cluster', 'used', clusterSteps, { fault: dead, part: used });
+      const job = story.openJob('Cluster', clusterModule('used', used), dead);
       story.on('2026-02-09').paper();
-      story.attempt(job, 1, 'worked', 'on-vehicle', { message: 'read between two failures, 83,911 miles' });
+      story.workUpTo(job, 'save-old');
+      story.attempt(job, 'save-old', 'worked', 'on-vehicle', { message: 'read between two failures, 83,911 miles' });
       story.on('2026-02-17').receive(used);
-      story.on('2026-02-19').attempt(job, 2, 'worked', 'by-hand');
-      story.attempt(job, 3, 'failed', 'on-vehicle', { message: 'locked to another vehicle' });
+      story.on('2026-02-19').attempt(job, 'check-used', 'failed', 'bench', {
+        message: 'locked to its old vehicle',
+        evidence: 'photograph of the screen in the folder of the stock number',
+      });
       story.book(75, 'used cluster tried', 'control-module', dead);
       story.on('2026-02-23').sendBack(used, 'locked to its old vehicle, money back');
       const repaired = story.need('instrument cluster, own unit repaired or exchanged', 420, dead, { core: 120 });

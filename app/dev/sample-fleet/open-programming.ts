@@ -1,7 +1,7 @@
 // Invented vehicles in the middle of programming: everything is in hand and a step has not worked yet.
 import { type Untold, untold } from './open-story.ts';
+import { bodyAndKeys, engineModule } from './sample-jobs.ts';
 import { codeDesks, people, sources, suppliers } from './sample-shop.ts';
-import { bodySteps, engineSteps } from './sample-steps.ts';
 
 export const programming: readonly Untold[] = [
   untold(
@@ -37,23 +37,35 @@ export const programming: readonly Untold[] = [
       const unit = story.need('body control module, used', 150, dead, { number: 'SK2-84-019' });
       story.order(unit, suppliers.salvage, '2026-03-04');
       const code = story.ask('immobiliser', 'Body', codeDesks.maker, '2026-02-27', { fee: 40, fault: dead });
-      const job = story.openJob('Body', 'used', bodySteps('used', true), { fault: dead, part: unit, code });
-      story.attempt(job, 1, 'worked', 'bench', { message: 'memory read with the board dried out' });
+      const job = story.openJob('Body', bodyAndKeys('used', { part: unit, code }), dead);
+      story.workUpTo(job, 'save-old');
+      for (const route of ['on-vehicle', 'pass-through'] as const)
+        story.attempt(job, 'save-old', 'failed', route, { message: 'no answer' });
+      story.workUpTo(job, 'fit', { skip: 'save-old' });
+      story.attempt(job, 'save-old', 'worked', 'bench', {
+        message: 'memory read with the board dried out',
+        evidence: 'bench computer, folder of the stock number',
+      });
       story.book(120, 'drain cleared, carpet out, old module read', 'interior', dead, people.secondTechnician);
       story.on('2026-02-26').answer(code, 'given');
       story.paper();
       story.on('2026-03-06').receive(unit);
-      story.on('2026-03-09').attempt(job, 2, 'worked', 'by-hand');
+      story.on('2026-03-09').workUpTo(job, 'look-for-locks');
       story.fit(unit);
       story.book(60, 'used module fitted', 'control-module', dead);
-      story.on('2026-03-10').attempt(job, 3, 'failed', 'on-vehicle', {
+      story.on('2026-03-10').workUpTo(job, 'write-software');
+      story.attempt(job, 'write-software', 'failed', 'on-vehicle', {
         volts: [12.7, 11.6, 12.3],
         message: 'stopped at 62 %, supply fell',
       });
-      story.on('2026-03-11').attempt(job, 3, 'worked', 'bench', { volts: [13.4, 13.3, 13.4] });
-      story.attempt(job, 4, 'worked', 'bench');
-      story.on('2026-03-13').attempt(job, 5, 'failed', 'on-vehicle', { message: 'first key taken, second not' });
-      story.on('2026-03-16').attempt(job, 5, 'failed', 'on-vehicle', {
+      story.on('2026-03-11').attempt(job, 'write-software', 'worked', 'bench', { volts: [13.4, 13.3, 13.4] });
+      story.workUpTo(job, 'body-takes-identity');
+      story.vouch(job, 'keys-present');
+      story.on('2026-03-12').workUpTo(job, 'reteach-keys');
+      story.on('2026-03-13').attempt(job, 'reteach-keys', 'failed', 'on-vehicle', {
+        message: 'first key taken, second not',
+      });
+      story.on('2026-03-16').attempt(job, 'reteach-keys', 'failed', 'on-vehicle', {
         message: 'second key: chip answers, not accepted; one try left, stopped to ask',
         volts: [13.3, 13.1, 13.2],
       });
@@ -89,12 +101,62 @@ export const programming: readonly Untold[] = [
       story.on('2026-02-27');
       const unit = story.need('engine control module, used, same part number', 130, memory, { number: 'PL3-18-807' });
       story.order(unit, suppliers.salvage, '2026-03-09');
-      const job = story.openJob('Engine', 'cloned', engineSteps('cloned'), { fault: memory, part: unit });
+      const job = story.openJob('Engine', engineModule('cloned', unit), memory);
       story.on('2026-03-04').paper();
       story.on('2026-03-10').receive(unit);
-      story.on('2026-03-11').attempt(job, 1, 'worked', 'bench', { volts: [13.4, 13.4, 13.4] });
+      story.on('2026-03-11').workUpTo(job, 'clone-data');
       story.book(40, 'old engine module out and read', 'engine', memory);
-      story.on('2026-03-12').attempt(job, 2, 'stopped', 'bench', { message: 'bench lead broken, new one ordered' });
+      story
+        .on('2026-03-12')
+        .attempt(job, 'clone-data', 'stopped', 'bench', { message: 'bench lead broken, new one ordered' });
+    },
+  ),
+  untold(
+    {
+      boughtOn: '2026-02-25',
+      model: 'bight',
+      year: 2019,
+      colour: 'silver',
+      miles: 61_900,
+      source: sources.auction,
+      price: 15_900,
+      fees: 385,
+      transport: 160,
+      arrivesBy: '2026-02-27',
+      paperBy: '2026-03-09',
+      keys: 2,
+      asking: 20_495,
+      budget: 1_200,
+      trade: 15_400,
+      floor: 1_000,
+    },
+    (story) => {
+      story.on('2026-02-27').arrive('workshop, bay 5', 'W5');
+      story
+        .on('2026-03-02')
+        .scan('pre-repair', ['Body: U3003 history, B1342 present', 'Engine: U0140 history', 'Radio: U0140 history']);
+      const faulty = story.find('body control module resets while driving, wipers stop', 'control-module', {
+        module: 'Body',
+        codes: ['B1342', 'U0140'],
+        note: 'Supply and ground are good. Do not drive it: wipers and lights stop for seconds.',
+        tellBuyer: true,
+      });
+      story.on('2026-03-03').decide(faulty, 'replace', 240);
+      const unit = story.need('body control module, new', 540, faulty, { number: 'BT4-84-207' });
+      story.order(unit, suppliers.newParts, '2026-03-13');
+      const code = story.ask('immobiliser', 'Body', codeDesks.maker, '2026-03-10', { fee: 40, fault: faulty });
+      story.openJob(
+        'Body',
+        [
+          ['body', 'Body', 'new', { part: unit, code }],
+          ['keys', 'Keys', 'kept', { code }],
+          ['radio', 'Radio', 'kept'],
+        ],
+        faulty,
+      );
+      story.on('2026-03-09').paper();
+      story.on('2026-03-11').answer(code, 'given');
+      story.on('2026-03-17').receive(unit);
     },
   ),
 ];

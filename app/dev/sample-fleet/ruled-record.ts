@@ -1,5 +1,6 @@
 // A record that grows by the program's own rules, each change judged as seen on the day it is made and stamped with who made it. What the
 // rules refuse stops the making of the sample, so that no story contradicts itself.
+import { generalPack } from '../../domain/programming/general-pack.ts';
 import type { Day } from '../../domain/shared/day.ts';
 import type { Stamp } from '../../domain/shared/fact.ts';
 import { applyChange } from '../../domain/vehicle/apply-change.ts';
@@ -61,7 +62,12 @@ export class RuledRecord {
   protected change(change: unknown, by: string): void {
     const told = vehicleChangeSchema.parse(change);
     this.#stamp = this.#nextStamp(by);
-    const result = applyChange(this.#record, told, { today: this.#day, market: 'US', stamp: this.#stamp });
+    const result = applyChange(this.#record, told, {
+      today: this.#day,
+      market: 'US',
+      stamp: this.#stamp,
+      rulePack: generalPack,
+    });
     if (!result.ok)
       throw new Error(`${this.#record.identity.stockNumber} on ${this.#day}: ${JSON.stringify(result.error)}`);
     this.#record = result.value;

@@ -153,6 +153,7 @@ export const sampleShop: Shop = {
       isActive: true,
     },
   ],
+  rulePacks: [],
   fundingPlans: [
     {
       id: plans.yard,

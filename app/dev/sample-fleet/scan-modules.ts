@@ -21,6 +21,7 @@ const words: Readonly<Record<string, string>> = {
   P1D7A: 'on-board charger, maker’s own code',
   B0001: 'driver airbag, first stage circuit',
   B0100: 'front crash sensor, first',
+  B1342: 'body module: memory fault inside',
   C0035: 'left front wheel speed sensor',
   U0100: 'no messages from the engine module',
   U0140: 'no messages from the body control module',

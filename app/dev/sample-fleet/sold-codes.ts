@@ -1,6 +1,7 @@
 // Troubles of sold vehicles that hang on a code or on a safety system: keys, radio, gateway, airbag lamp.
+
+import { airbagModule, keptGateway, newKeys } from './sample-jobs.ts';
 import { codeDesks, people, suppliers } from './sample-shop.ts';
-import { airbagSteps, gatewaySteps, keySteps, radioSteps } from './sample-steps.ts';
 import { type Trouble, tryUntilItWorks } from './sold-trouble.ts';
 import { turnaround } from './turnaround.ts';
 import { workingDaysAfter } from './working-days.ts';
@@ -20,8 +21,10 @@ export const lostKeys: Trouble = {
     later.at(asked, (story) => {
       story.decide(fault, 'repair', 90);
       request = story.ask('immobiliser', 'Body', codeDesks.keys, first.promisedFor, { fee: 65, fault });
-      job = story.openJob('Body', 'kept', keySteps, { fault, code: request });
-      story.attempt(job, 1, 'worked', 'on-vehicle');
+      job = story.openJob('Keys', newKeys(request), fault);
+      story.vouch(job, 'part-in-hand', 'mod1');
+      story.vouch(job, 'keys-present');
+      story.attempt(job, 'scan-before', 'worked', 'on-vehicle');
     });
     later.at(first.comesOn, (story) => story.answer(request, isRefused ? 'refused' : 'given'));
     if (isRefused) {
@@ -32,14 +35,16 @@ export const lostKeys: Trouble = {
       later.at(second.comesOn, (story) => story.answer(request, 'given'));
     }
     const start = workingDaysAfter(isRefused ? second.comesOn : first.comesOn, random.whole(0, 3));
+    later.at(start, (story) => story.workUpTo(job, 'teach-keys'));
     const taught = tryUntilItWorks(random, later, start, {
       job: () => job,
-      step: 2,
+      step: 'teach-keys',
       isUsed: false,
       routes: ['on-vehicle'],
+      lastResort: 'pass-through',
     });
     later.at(taught, (story) => {
-      story.attempt(job, 3, 'worked', 'on-vehicle');
+      story.workUpTo(job, null);
       story.book(45 + random.whole(0, 60), 'keys taught', 'immobiliser-keys', fault);
       story.finish(fault);
     });
@@ -47,7 +52,7 @@ export const lostKeys: Trouble = {
   },
 };
 
-/** A job with a code and nothing to fit: the radio that lost its power, the gateway that wants a login. */
+/** A code and nothing to fit: the radio that lost its power, the gateway that wants a login. */
 function behindCode(
   about: {
     readonly what: string;
@@ -72,13 +77,17 @@ function behindCode(
       later.at(asked, (story) => {
         story.decide(fault, 'repair', 40);
         request = story.ask(kind, module, desk, comes.promisedFor, { fee, fault });
-        job = story.openJob(module, 'kept', kind === 'radio' ? radioSteps : gatewaySteps, { fault, code: request });
-        if (kind === 'radio') story.attempt(job, 1, 'worked', 'by-hand');
+        // A radio's code is typed in by hand: a repair, nothing to program.
+        if (kind === 'radio') return;
+        job = story.openJob(module, keptGateway(request), fault);
+        story.attempt(job, 'scan-before', 'worked', 'on-vehicle');
       });
       later.at(comes.comesOn, (story) => story.answer(request, 'given'));
       later.at(done, (story) => {
-        if (kind === 'gateway') story.attempt(job, 1, 'worked', 'on-vehicle');
-        story.attempt(job, 2, 'worked', kind === 'radio' ? 'by-hand' : 'on-vehicle');
+        if (kind === 'gateway') {
+          story.leaveOut(job, 'update-software', 'its software is the newest');
+          story.workUpTo(job, null);
+        }
         story.book(
           20 + random.whole(0, 25),
           `${module.toLowerCase()} unlocked`,
@@ -116,7 +125,7 @@ export const airbagLamp: Trouble = {
     const done = workingDaysAfter(comes.comesOn, random.whole(0, 4));
     let [fault, part, job] = ['', '', ''];
     later.at(scannedOn, (story) => {
-      fault = story.find('airbag lamp: front crash sensor', 'airbag', {
+      fault = story.find('airbag module keeps an old crash, lamp lit', 'airbag', {
         module: 'Airbag',
         codes: ['B0100'],
         tellBuyer: true,
@@ -124,15 +133,16 @@ export const airbagLamp: Trouble = {
     });
     later.at(decided, (story) => {
       story.decide(fault, 'replace', 100);
-      part = story.need('front crash sensor', 130 + random.whole(0, 40), fault);
+      part = story.need('airbag control module', 130 + random.whole(0, 40), fault);
       story.order(part, suppliers.newParts, comes.promisedFor);
-      job = story.openJob('Airbag', 'new', airbagSteps, { fault, part });
+      job = story.openJob('Airbag', airbagModule(part), fault);
+      story.workUpTo(job, 'lead-off');
     });
     later.at(comes.comesOn, (story) => story.receive(part));
     later.at(done, (story) => {
-      for (const step of [1, 2, 3]) story.attempt(job, step, 'worked', step === 1 ? 'by-hand' : 'on-vehicle');
+      story.workUpTo(job, null);
       story.fit(part);
-      story.book(80 + random.whole(0, 40), 'crash sensor, lamp out', 'airbag', fault);
+      story.book(80 + random.whole(0, 40), 'airbag module, lamp out', 'airbag', fault);
       story.finish(fault);
     });
     return done;

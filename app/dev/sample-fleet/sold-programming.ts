@@ -1,7 +1,7 @@
 // Troubles of sold vehicles that need a module replaced and programmed. Each plans its chapters and answers when the work is over.
 import { laterDay } from '../../domain/shared/day.ts';
+import { bodyAndKeys, clusterModule, engineModule } from './sample-jobs.ts';
 import { codeDesks, suppliers } from './sample-shop.ts';
-import { bodySteps, clusterSteps, engineSteps } from './sample-steps.ts';
 import { type Trouble, tryUntilItWorks } from './sold-trouble.ts';
 import { turnaround } from './turnaround.ts';
 import { workingDaysAfter } from './working-days.ts';
@@ -17,6 +17,7 @@ export const deadBody: Trouble = {
     ];
     const comes = turnaround(random, from, ordered);
     const code = turnaround(random, codeDesks.maker, ordered);
+    const deadOn = ['on-vehicle', 'pass-through'] as const;
     let [fault, part, request, job] = ['', '', '', ''];
     later.at(scannedOn, (story) => {
       fault = story.find('body control module does not answer', 'control-module', { module: 'Body', codes: ['U0140'] });
@@ -30,28 +31,40 @@ export const deadBody: Trouble = {
       );
       story.order(part, from, comes.promisedFor);
       request = story.ask('immobiliser', 'Body', codeDesks.maker, code.promisedFor, { fee: 40, fault });
-      const steps = bodySteps(isUsed ? 'used' : 'new', true);
-      job = story.openJob('Body', isUsed ? 'used' : 'new', steps, { fault, part, code: request });
-      story.attempt(job, 1, 'worked', 'bench');
+      job = story.openJob('Body', bodyAndKeys(isUsed ? 'used' : 'new', { part, code: request }), fault);
+      story.workUpTo(job, 'save-old');
+      for (const route of deadOn) story.attempt(job, 'save-old', 'failed', route, { message: 'no answer' });
+      story.workUpTo(job, 'fit', { skip: 'save-old' });
+      story.attempt(job, 'save-old', 'worked', 'bench');
     });
     later.at(code.comesOn, (story) => story.answer(request, 'given'));
     later.at(comes.comesOn, (story) => story.receive(part));
     const start = workingDaysAfter(laterDay(comes.comesOn, code.comesOn), random.whole(0, 3));
     later.at(start, (story) => {
-      story.attempt(job, 2, 'worked', 'by-hand');
+      story.workUpTo(job, 'write-software');
       story.fit(part);
       story.book(50 + random.whole(0, 40), 'body module fitted', 'control-module', fault);
     });
     const about = { job: () => job, isUsed };
     const written = tryUntilItWorks(random, later, start, {
       ...about,
-      step: 3,
+      step: 'write-software',
       routes: ['on-vehicle', 'bench', 'pass-through'],
+      lastResort: 'sent-out',
     });
-    later.at(written, (story) => story.attempt(job, 4, 'worked', 'on-vehicle'));
-    const taught = tryUntilItWorks(random, later, written, { ...about, step: 5, routes: ['on-vehicle'] });
+    later.at(written, (story) => {
+      story.workUpTo(job, 'body-takes-identity');
+      story.vouch(job, 'keys-present');
+    });
+    const matched = tryUntilItWorks(random, later, written, {
+      ...about,
+      step: 'body-takes-identity',
+      routes: ['on-vehicle', 'on-vehicle', 'pass-through'],
+      lastResort: 'pass-through',
+    });
+    const taught = workingDaysAfter(matched, random.whole(0, 1));
     later.at(taught, (story) => {
-      story.attempt(job, 6, 'worked', 'on-vehicle');
+      story.workUpTo(job, null);
       story.book(40 + random.whole(0, 90), 'body module written, keys taught', 'control-module', fault);
       story.finish(fault);
     });
@@ -76,21 +89,22 @@ export const engineMemory: Trouble = {
         ? story.need('engine control module, used', 110 + random.whole(0, 60), fault)
         : story.need('engine control module, repaired unit', 430 + random.whole(0, 90), fault, { core: 180 });
       story.order(part, from, comes.promisedFor);
-      job = story.openJob('Engine', 'cloned', engineSteps('cloned'), { fault, part });
-      story.attempt(job, 1, 'worked', 'bench');
+      job = story.openJob('Engine', engineModule('cloned', part), fault);
+      story.workUpTo(job, 'lead-off');
     });
     later.at(comes.comesOn, (story) => story.receive(part));
     const start = workingDaysAfter(comes.comesOn, random.whole(0, 3));
+    later.at(start, (story) => story.workUpTo(job, 'clone-data'));
     const copied = tryUntilItWorks(random, later, start, {
       job: () => job,
-      step: 2,
+      step: 'clone-data',
       isUsed,
-      routes: ['bench', 'bench', 'pass-through'],
+      routes: ['bench'],
+      lastResort: 'sent-out',
     });
     later.at(copied, (story) => {
-      story.attempt(job, 3, 'worked', 'by-hand');
+      story.workUpTo(job, null);
       story.fit(part);
-      story.attempt(job, 4, 'worked', 'on-vehicle');
       story.book(100 + random.whole(0, 60), 'engine module copied and fitted', 'engine', fault);
       story.finish(fault);
       if (!isUsed) story.returnCore(part);
@@ -105,6 +119,7 @@ export const darkCluster: Trouble = {
     const decided = workingDaysAfter(scannedOn, random.whole(1, 4));
     const ordered = workingDaysAfter(decided, random.whole(0, 3));
     const comes = turnaround(random, suppliers.exchange, ordered);
+    const isRead = random.chance(0.4);
     let [fault, part, job] = ['', '', ''];
     later.at(scannedOn, (story) => {
       fault = story.find('instrument cluster dead', 'control-module', {
@@ -117,23 +132,31 @@ export const darkCluster: Trouble = {
     later.at(ordered, (story) => {
       part = story.need('instrument cluster, repaired unit', 380 + random.whole(0, 80), fault, { core: 120 });
       story.order(part, suppliers.exchange, comes.promisedFor);
-      job = story.openJob('Cluster', 'repaired', clusterSteps, { fault, part });
-      story.attempt(job, 1, 'worked', 'bench');
+      job = story.openJob('Cluster', clusterModule('repaired', part), fault);
+      story.workUpTo(job, 'save-old');
+      story.attempt(job, 'save-old', 'failed', 'on-vehicle', { message: 'no answer' });
+      story.attempt(job, 'save-old', isRead ? 'worked' : 'failed', 'pass-through', {
+        message: isRead ? 'read with the maker’s software' : 'no answer',
+      });
+      if (isRead) return;
+      story.workUpTo(job, 'have-repaired', { skip: 'save-old' });
+      story.attempt(job, 'save-old', 'worked', 'bench');
     });
     later.at(comes.comesOn, (story) => story.receive(part));
     const start = workingDaysAfter(comes.comesOn, random.whole(0, 2));
     later.at(start, (story) => {
-      story.attempt(job, 2, 'worked', 'by-hand');
+      story.workUpTo(job, 'compare-vin-inside');
       story.fit(part);
     });
     const written = tryUntilItWorks(random, later, start, {
       job: () => job,
-      step: 3,
+      step: 'compare-vin-inside',
       isUsed: false,
       routes: ['on-vehicle', 'pass-through'],
+      lastResort: 'bench',
     });
     later.at(written, (story) => {
-      story.attempt(job, 4, 'worked', 'on-vehicle');
+      story.workUpTo(job, null);
       story.book(80 + random.whole(0, 50), 'cluster fitted and written', 'control-module', fault);
       story.finish(fault);
       story.returnCore(part);

@@ -1,4 +1,5 @@
 // What went wrong with a sold vehicle, as a plan of chapters, and the attempts at a programming step until one works.
+import type { ProgrammingRoute } from '../../domain/programming/programming-route.ts';
 import type { Day } from '../../domain/shared/day.ts';
 import { people } from './sample-shop.ts';
 import type { Random } from './seeded-random.ts';
@@ -16,16 +17,18 @@ export type Route = 'on-vehicle' | 'bench' | 'pass-through';
 
 const messages = ['stopped, supply fell', 'no answer after restart', 'wrong software family', 'timed out'] as const;
 
-/** Attempts at one step until it works, at most four; the last resort is to send the module out. */
+/** Attempts at one step until it works, at most four; the last by the way that always works. */
 export function tryUntilItWorks(
   random: Random,
   later: ToldLater,
   from: Day,
   about: {
     readonly job: () => string;
-    readonly step: number;
+    /** The template of the step. */
+    readonly step: string;
     readonly isUsed: boolean;
     readonly routes: readonly Route[];
+    readonly lastResort: ProgrammingRoute;
   },
 ): Day {
   let day = workingDay(from);
@@ -47,7 +50,9 @@ export function tryUntilItWorks(
     day = workingDaysAfter(day, random.whole(1, 2));
   }
   later.at(day, (story) =>
-    story.attempt(about.job(), about.step, 'worked', 'sent-out', { message: 'written by others' }),
+    story.attempt(about.job(), about.step, 'worked', about.lastResort, {
+      message: about.lastResort === 'sent-out' ? 'done by others' : '',
+    }),
   );
   return day;
 }

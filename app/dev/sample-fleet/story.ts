@@ -1,17 +1,11 @@
-// Tells one invented vehicle day by day, in sentences of the trade. What may be told is decided in ruled-record.ts.
+// Tells one invented vehicle day by day, in sentences of the trade. Programming is told in programming-story.ts.
 import type { CodeKind } from '../../domain/codes/code-request.ts';
 import type { DecisionKind } from '../../domain/diagnosis/fault.ts';
 import { nothingElseRead, type ScanDraft, type ScanKind } from '../../domain/diagnosis/scan.ts';
-import type {
-  AttemptOutcome,
-  ModuleOrigin,
-  ProgrammingRoute,
-  ProgrammingStep,
-} from '../../domain/programming/programming-job.ts';
 import type { Day } from '../../domain/shared/day.ts';
 import type { WorkArea } from '../../domain/work/work-area.ts';
 import { blankCodeRequest, blankPart, blankSublet } from './blank-facts.ts';
-import { RuledRecord } from './ruled-record.ts';
+import { ProgrammingStory } from './programming-story.ts';
 import { people } from './sample-shop.ts';
 import { scanModules, scanModulesOf } from './scan-modules.ts';
 
@@ -19,7 +13,7 @@ type Person = (typeof people)[keyof typeof people];
 
 const dollars = (amount: number) => Math.round(amount * 100);
 
-export class Story extends RuledRecord {
+export class Story extends ProgrammingStory {
   arrive(location: string, keyTag: string): void {
     this.set('arrival', { arrivedOn: this.day }, people.sales);
     this.set('identity', { location, keyTag }, people.sales);
@@ -144,62 +138,6 @@ export class Story extends RuledRecord {
   answer(request: string, outcome: 'given' | 'refused', note = ''): void {
     const keptWhere = outcome === 'given' ? 'sealed envelope, office safe' : '';
     this.amend('codeRequests', request, { answeredOn: this.day, outcome, keptWhere, note }, people.manager);
-  }
-
-  openJob(
-    module: string,
-    origin: ModuleOrigin,
-    steps: readonly Omit<ProgrammingStep, 'id'>[],
-    links: { fault?: string; part?: string; code?: string } = {},
-  ): string {
-    const named = steps.map((step, index) => ({ id: `step-${index + 1}`, ...step }));
-    const item = {
-      openedOn: this.day,
-      module,
-      origin,
-      faultId: links.fault ?? null,
-      partId: links.part ?? null,
-      codeRequestId: links.code ?? null,
-      steps: named,
-      note: '',
-    };
-    return this.put('jobs', item, people.technician);
-  }
-
-  relink(job: string, links: { partId?: string; codeRequestId?: string; origin?: ModuleOrigin }): void {
-    this.amend('jobs', job, links, people.technician);
-  }
-
-  /** Says why the step in this place, from 1, is not needed on this vehicle. */
-  leaveOut(job: string, step: number, leftOutReason: string): void {
-    const place = this.told().data.jobs.find((one) => one.id === job)?.steps ?? [];
-    const steps = place.map((one) => (one.id === `step-${step}` ? { ...one, leftOutReason } : one));
-    this.amend('jobs', job, { steps }, people.technician);
-  }
-
-  /** One attempt at the step in this place, from 1. */
-  attempt(
-    job: string,
-    step: number,
-    outcome: AttemptOutcome,
-    route: ProgrammingRoute,
-    more: { message?: string; volts?: readonly [number, number, number]; by?: Person } = {},
-  ): void {
-    const [voltsBefore, voltsLowest, voltsAfter] = more.volts ?? [null, null, null];
-    const by = more.by ?? people.technician;
-    const item = {
-      jobId: job,
-      stepId: `step-${step}`,
-      on: this.day,
-      person: by,
-      route,
-      outcome,
-      voltsBefore,
-      voltsLowest,
-      voltsAfter,
-      message: more.message ?? '',
-    };
-    this.put('attempts', item, by);
   }
 
   book(

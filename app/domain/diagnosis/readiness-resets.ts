@@ -1,7 +1,6 @@
 // Why inspection monitors are incomplete: what in the record set them back before a scan. Says what is written, nothing more.
 import type { Day } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
-import { kindOfModuleName } from './module-kinds.ts';
 import type { Scan } from './scan.ts';
 
 export type ReadinessReset = { readonly on: Day; readonly what: string };
@@ -19,8 +18,9 @@ export function readinessResets(vehicle: Pick<Vehicle, 'jobs' | 'attempts'>, sca
   const days = new Set(
     vehicle.attempts.flatMap((attempt) => {
       const job = vehicle.jobs.find((candidate) => candidate.id === attempt.jobId);
-      const isEngine = job !== undefined && kindOfModuleName(job.module) === 'engine';
-      return isEngine && attempt.on <= scan.takenOn ? [attempt.on] : [];
+      const step = job?.plan.steps.find(({ id }) => id === attempt.stepId);
+      const module = job?.modules.find(({ id }) => id === step?.moduleId) ?? job?.modules[0];
+      return module?.kind === 'powertrain' && attempt.on <= scan.takenOn ? [attempt.on] : [];
     }),
   );
   return [...[...days].sort().map((on) => ({ on, what: 'programming of the engine module' })), ...cleared];

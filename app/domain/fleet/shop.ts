@@ -5,6 +5,7 @@ import { supportRangesSchema } from '../diagnosis/support-voltage.ts';
 import { fundingPlanSchema } from '../money/funding-plan.ts';
 import { saleTaxSchema } from '../money/margin-tax.ts';
 import { valueLossCurveSchema } from '../money/value-loss.ts';
+import { rulePackSchema } from '../programming/rule-pack.ts';
 import { positiveCentsSchema } from '../shared/cents.ts';
 import { daySchema } from '../shared/day.ts';
 import { identifierSchema } from '../shared/identifier.ts';
@@ -79,6 +80,7 @@ export const sellingTermsSchema = z.strictObject({
 });
 export type SellingTerms = z.infer<typeof sellingTermsSchema>;
 
+export const rulePacksSchema = z.array(rulePackSchema).max(8);
 export const fundingPlansSchema = z.array(fundingPlanSchema).max(40);
 
 export const shopSchema = z.strictObject({
@@ -86,6 +88,8 @@ export const shopSchema = z.strictObject({
   rates: ratesSchema,
   people: z.array(personSchema).min(1).max(60),
   checklist: z.array(checkSchema).max(60),
+  /** Packs of programming rules that the shop has edited, each instead of the one of the same id that the program comes with. */
+  rulePacks: rulePacksSchema,
   fundingPlans: fundingPlansSchema,
   saleTax: saleTaxSchema,
   selling: sellingTermsSchema,

@@ -85,7 +85,11 @@ function fixOf(vehicle: Vehicle, fault: Fault): string {
   const isOf = ({ faultId }: { readonly faultId: string | null }) => faultId === fault.id;
   const pieces = [
     ...vehicle.parts.filter((part) => isOf(part) && part.fittedOn !== null).map(({ what }) => folded(what)),
-    ...vehicle.jobs.filter(isOf).map((job) => `${folded(job.module)} programmed (${job.origin})`),
+    ...vehicle.jobs.filter(isOf).flatMap(({ modules }) => {
+      const exchanged = modules.filter(({ origin }) => origin !== 'kept');
+      const programmed = exchanged.length > 0 ? exchanged : modules.slice(0, 1);
+      return programmed.map(({ name, origin }) => `${folded(name)} programmed (${origin})`);
+    }),
     ...vehicle.sublets
       .filter((sublet) => isOf(sublet) && sublet.backOn !== null)
       .map(({ what }) => `sent out: ${folded(what)}`),

@@ -1,7 +1,7 @@
 // What the tables of the general rule pack have in common: groups of modules, and steps and rules with the usual fields filled in.
 import type { ModuleKind } from './module-kind.ts';
 import { moduleKindSchema } from './module-kind.ts';
-import type { ModuleOrigin } from './programming-job.ts';
+import type { ModuleOrigin } from './module-origin.ts';
 import type { JobCondition, ModuleFit, OrderRule, StepTemplate } from './rule-pack.ts';
 
 export const commonPractice = 'common practice, no source';

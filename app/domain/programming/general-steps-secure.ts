@@ -74,7 +74,7 @@ export const secureSteps: readonly StepTemplate[] = [
       typicalMinutes: 15,
       reason: 'Behind a secured gateway nothing can be cleared, coded or written without it.',
     },
-    { gates: ['ownership-proven'] },
+    { cautions: ['anti-theft-code'], gates: ['ownership-proven', 'code-in-hand'] },
   ),
   step(
     {

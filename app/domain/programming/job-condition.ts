@@ -1,6 +1,6 @@
 // Answers the questions that a rule pack asks about the modules of a job. Knows no rule itself.
 import type { ModuleKind } from './module-kind.ts';
-import type { ModuleOrigin } from './programming-job.ts';
+import type { ModuleOrigin } from './module-origin.ts';
 import type { JobCondition, ModuleFit } from './rule-pack.ts';
 
 /** A module that the job touches, as a plan needs to know it. */

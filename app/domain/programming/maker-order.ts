@@ -5,14 +5,9 @@ import { identifierSchema } from '../shared/identifier.ts';
 import { filledLineSchema, lineSchema } from '../shared/text.ts';
 import { cautionKeySchema } from '../work/cautions.ts';
 import { gateKindSchema } from './gate-kind.ts';
-import { programmingRouteSchema } from './programming-job.ts';
+import { planStepIdSchema } from './plan-step-id.ts';
+import { programmingRouteSchema } from './programming-route.ts';
 import { slugSchema, stageSchema } from './rule-pack.ts';
-
-/** Id of a step of a plan: 'scan-before', or 'write-vin--' and the module's id. */
-export const planStepIdSchema = z
-  .string()
-  .max(100)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*(--[a-z0-9-]+)?$/, 'Not the id of a step.');
 
 /** A step that the maker asks for and the pack does not have. */
 export const makerStepSchema = z.strictObject({

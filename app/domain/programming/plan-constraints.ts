@@ -25,6 +25,15 @@ export function concernsSameGate(
   return gates[gate].scope === 'job' || provider.moduleId === step.moduleId;
 }
 
+/** True for a link whose first step brings about what the second asks for as a gate: the gate itself is judged, the link only orders. */
+export function isAskedAsGate(
+  ruleId: string,
+  before: Pick<DraftStep, 'meets'>,
+  after: Pick<DraftStep, 'gates'>,
+): boolean {
+  return after.gates.some((gate) => ruleId === `gate-${gate}` && before.meets.includes(gate));
+}
+
 function gateConstraints(steps: readonly DraftStep[]): Constraint[] {
   const found: Constraint[] = [];
   const add = (before: DraftStep, after: DraftStep, gate: GateKind, reason: string) => {

@@ -3,7 +3,8 @@ import type { CautionKey } from '../work/cautions.ts';
 import type { GateKind } from './gate-kind.ts';
 import { holdsFor, moduleFits, type PlanModule } from './job-condition.ts';
 import type { MakerOrder, MakerStep } from './maker-order.ts';
-import type { ProgrammingRoute } from './programming-job.ts';
+import { planStepId } from './plan-step-id.ts';
+import type { ProgrammingRoute } from './programming-route.ts';
 import type { RulePack, Stage, StepTemplate } from './rule-pack.ts';
 import { stageSchema } from './rule-pack.ts';
 
@@ -29,11 +30,6 @@ export type DraftStep = {
   /** Settles what comes first where no rule does: by stage, then by module in the order named, then as the pack lists it. */
   readonly preference: readonly [stage: number, module: number, listed: number];
 };
-
-/** The id that a plan gives to a template's step for a module, or for the whole job. */
-export function planStepId(templateId: string, moduleId: string | null): string {
-  return moduleId === null ? templateId : `${templateId}--${moduleId}`;
-}
 
 function stepOfTemplate(template: StepTemplate, listed: number, module: PlanModule | null, place: number): DraftStep {
   const fill = (text: string) => (module ? text.replaceAll('{module}', () => module.name) : text);

@@ -1,65 +1,61 @@
-// A control module to be programmed: its steps in order, and each attempt at a step. Order rules live in plan files beside this.
+// A programming job: the modules it touches, the plan as it was made for them, and what people vouched for or left out on the way.
 import { z } from 'zod';
 import { daySchema } from '../shared/day.ts';
 import { factDraft, keptFact } from '../shared/fact.ts';
 import { identifierSchema } from '../shared/identifier.ts';
-import { filledLineSchema, lineSchema, paragraphSchema } from '../shared/text.ts';
-import { cautionKeySchema } from '../work/cautions.ts';
+import { filledLineSchema, paragraphSchema } from '../shared/text.ts';
+import { gateKindSchema } from './gate-kind.ts';
+import { keptPlanSchema } from './kept-plan.ts';
+import { makerOrderSchema } from './maker-order.ts';
+import { moduleKindSchema } from './module-kind.ts';
+import { moduleOriginSchema } from './module-origin.ts';
+import { planStepIdSchema } from './plan-step-id.ts';
 
-export const moduleOriginSchema = z.enum(['new', 'used', 'repaired', 'cloned', 'kept']);
-export type ModuleOrigin = z.infer<typeof moduleOriginSchema>;
-
-export const programmingStepSchema = z.strictObject({
+export const jobModuleSchema = z.strictObject({
+  /** Unique in its job only; stands in the ids of its steps. */
   id: identifierSchema,
-  title: filledLineSchema(160),
-  detail: lineSchema(300),
-  cautions: z.array(cautionKeySchema).max(8),
-  cannotBeUndone: z.boolean(),
-  needsPart: z.boolean(),
-  needsCode: z.boolean(),
-  typicalMinutes: z.int().min(0).max(6000).nullable(),
-  /** Why the step is not needed on this vehicle; empty when it is needed. */
-  leftOutReason: lineSchema(200),
+  kind: moduleKindSchema,
+  name: filledLineSchema(60),
+  origin: moduleOriginSchema,
+  /** The part that is the module, and the code request that its steps need, where there is one. */
+  partId: identifierSchema.nullable(),
+  codeRequestId: identifierSchema.nullable(),
 });
-export type ProgrammingStep = z.infer<typeof programmingStepSchema>;
+export type JobModule = z.infer<typeof jobModuleSchema>;
+
+/** A named person vouches that something is as a step asks: every key is here, no code is asked for. */
+export const tickSchema = z.strictObject({
+  gate: gateKindSchema,
+  /** Null where one answer holds for the whole job. */
+  moduleId: identifierSchema.nullable(),
+  on: daySchema,
+  by: identifierSchema,
+});
+export type Tick = z.infer<typeof tickSchema>;
+
+/** A step that is not needed on this vehicle, and why. */
+export const leftOutSchema = z.strictObject({
+  stepId: planStepIdSchema,
+  reason: filledLineSchema(200),
+  by: identifierSchema,
+  on: daySchema,
+});
+export type LeftOut = z.infer<typeof leftOutSchema>;
 
 const jobShape = {
   openedOn: daySchema,
-  module: filledLineSchema(60),
-  origin: moduleOriginSchema,
+  title: filledLineSchema(80),
   faultId: identifierSchema.nullable(),
-  /** The part that is the module, and the code request the write needs, where there is one. */
-  partId: identifierSchema.nullable(),
-  codeRequestId: identifierSchema.nullable(),
-  steps: z.array(programmingStepSchema).max(60),
+  modules: z.array(jobModuleSchema).min(1).max(12),
+  plan: keptPlanSchema,
+  makerOrder: makerOrderSchema.nullable(),
+  ticks: z.array(tickSchema).max(80),
+  leftOut: z.array(leftOutSchema).max(300),
+  /** Steps of an earlier plan of this job that were attempted and that the present one does not have. */
+  formerSteps: z.array(z.strictObject({ id: planStepIdSchema, title: filledLineSchema(220) })).max(300),
   note: paragraphSchema(2000),
 };
 export const programmingJobDraftSchema = factDraft(jobShape);
 export const programmingJobSchema = keptFact(jobShape);
 export type ProgrammingJobDraft = z.infer<typeof programmingJobDraftSchema>;
 export type ProgrammingJob = z.infer<typeof programmingJobSchema>;
-
-export const programmingRouteSchema = z.enum(['on-vehicle', 'bench', 'pass-through', 'sent-out', 'by-hand']);
-export type ProgrammingRoute = z.infer<typeof programmingRouteSchema>;
-
-export const attemptOutcomeSchema = z.enum(['worked', 'failed', 'stopped']);
-export type AttemptOutcome = z.infer<typeof attemptOutcomeSchema>;
-
-const voltsSchema = z.number().min(0).max(60).nullable();
-const attemptShape = {
-  jobId: identifierSchema,
-  stepId: identifierSchema,
-  on: daySchema,
-  person: identifierSchema,
-  route: programmingRouteSchema,
-  outcome: attemptOutcomeSchema,
-  voltsBefore: voltsSchema,
-  voltsLowest: voltsSchema,
-  voltsAfter: voltsSchema,
-  /** What the tool or the vehicle showed. */
-  message: lineSchema(300),
-};
-export const attemptDraftSchema = factDraft(attemptShape);
-export const attemptSchema = keptFact(attemptShape);
-export type AttemptDraft = z.infer<typeof attemptDraftSchema>;
-export type Attempt = z.infer<typeof attemptSchema>;

@@ -1,14 +1,7 @@
 // Which route to offer for a step, from what worked in this shop before. A route that failed for this step is never offered first again.
 import { plural } from '../shared/text.ts';
-import type { ModuleKind } from './module-kind.ts';
-import type { AttemptOutcome, ProgrammingRoute } from './programming-job.ts';
-
-/** One earlier attempt of the shop, on any vehicle. */
-export type RouteCase = {
-  readonly moduleKind: ModuleKind;
-  readonly route: ProgrammingRoute;
-  readonly outcome: AttemptOutcome;
-};
+import type { ProgrammingRoute } from './programming-route.ts';
+import type { RouteTally } from './route-history.ts';
 
 export type RankedRoute = {
   readonly route: ProgrammingRoute;
@@ -38,10 +31,10 @@ export function betaBinomialMean(worked: number, tried: number): number {
   return (worked + 1) / (tried + 2);
 }
 
-function rankOne(history: readonly RouteCase[], moduleKind: ModuleKind, route: ProgrammingRoute): RankedRoute {
-  const cases = history.filter((one) => one.moduleKind === moduleKind && one.route === route);
-  const worked = cases.filter(({ outcome }) => outcome === 'worked').length;
-  const tried = worked + cases.filter(({ outcome }) => outcome === 'failed').length;
+function rankOne(history: readonly RouteTally[], route: ProgrammingRoute): RankedRoute {
+  const tally = history.find((one) => one.route === route);
+  const worked = tally?.worked ?? 0;
+  const tried = tally?.tried ?? 0;
   if (tried === 0)
     return {
       route,
@@ -63,13 +56,10 @@ function rankOne(history: readonly RouteCase[], moduleKind: ModuleKind, route: P
  * mean, 0.5, and says so; equals keep the order given.
  */
 export function rankRoutes(
-  history: readonly RouteCase[],
-  moduleKind: ModuleKind,
+  history: readonly RouteTally[],
   routesLeft: readonly ProgrammingRoute[],
 ): readonly RankedRoute[] {
-  return routesLeft
-    .map((route) => rankOne(history, moduleKind, route))
-    .sort((a, b) => (b.mean ?? 0.5) - (a.mean ?? 0.5));
+  return routesLeft.map((route) => rankOne(history, route)).sort((a, b) => (b.mean ?? 0.5) - (a.mean ?? 0.5));
 }
 
 export type RouteOffer = {
@@ -78,21 +68,18 @@ export type RouteOffer = {
   readonly sentence: string;
 };
 
-/** What to offer for a step, given the routes that already failed for it. `history` holds earlier attempts, this step's own included or not. */
+/** What to offer for a step, given the routes that already failed for it. `history` is the shop's for this kind of module. */
 export function offerRoutes(
   step: { readonly routes: readonly ProgrammingRoute[] },
   failedHere: readonly ProgrammingRoute[],
-  history: readonly RouteCase[],
-  moduleKind: ModuleKind,
+  history: readonly RouteTally[],
 ): RouteOffer {
   const left = rankRoutes(
     history,
-    moduleKind,
     step.routes.filter((route) => !failedHere.includes(route)),
   );
   const failed = rankRoutes(
     history,
-    moduleKind,
     step.routes.filter((route) => failedHere.includes(route)),
   ).map((one) => ({ ...one, failedHere: true, sentence: `${one.sentence} It has already failed for this step.` }));
   const [first] = left;

@@ -5,7 +5,8 @@ import { filledLineSchema, lineSchema } from '../shared/text.ts';
 import { cautionKeySchema } from '../work/cautions.ts';
 import { gateKindSchema, gates } from './gate-kind.ts';
 import { moduleKindSchema } from './module-kind.ts';
-import { moduleOriginSchema, programmingRouteSchema } from './programming-job.ts';
+import { moduleOriginSchema } from './module-origin.ts';
+import { programmingRouteSchema } from './programming-route.ts';
 
 /** Lower-case words joined by single hyphens. Two hyphens in a row are kept free: they join a step to its module in a step's id. */
 export const slugSchema = z
@@ -141,6 +142,8 @@ export const rulePackSchema = z
     });
     const onceAJob = new Set(pack.steps.filter(({ scope }) => scope === 'job').map(({ id }) => id));
     pack.rules.forEach((rule, at) => {
+      if (/^(gate|maker)-/.test(rule.id))
+        complain(['rules', at, 'id'], `“${rule.id}”: names that begin with gate- or maker- belong to the program.`);
       for (const step of rule.before.steps)
         if (rule.after.steps.includes(step) && (rule.modules === 'same' || onceAJob.has(step)))
           complain(['rules', at, 'after'], `Rule "${rule.id}" puts the step "${step}" before itself.`);

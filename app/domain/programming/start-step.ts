@@ -1,11 +1,9 @@
 // Whether a step may be started now by this person: its blocks, a named override, and the VIN for what cannot be undone. Records nothing.
 import { fail, ok, type Result } from '../shared/result.ts';
-import type { PlanStep } from './plan.ts';
+import type { Override } from './attempt.ts';
+import type { KeptStep } from './kept-plan.ts';
 import type { StepReadiness } from './plan-gates.ts';
 import { checkVinTail } from './vin-tail.ts';
-
-/** A named person goes past what blocks a step, and says why. */
-export type Override = { readonly person: string | null; readonly reason: string };
 
 export type StartRefusal = {
   readonly code:
@@ -23,8 +21,8 @@ export type StartRefusal = {
 const shortestReason = 10;
 
 /** An override needs a name and a reason in words. */
-export function checkOverride({ person, reason }: Override): Result<Override, StartRefusal> {
-  if (person === null || person.trim() === '')
+export function checkOverride({ by, reason }: Override): Result<Override, StartRefusal> {
+  if (by.trim() === '')
     return fail({ code: 'override-unnamed', sentence: 'Say who goes on regardless: an override needs a name.' });
   const written = reason.trim().replace(/\s+/g, ' ');
   if (written.length < shortestReason || !/\p{L}{2}/u.test(written))
@@ -32,11 +30,11 @@ export function checkOverride({ person, reason }: Override): Result<Override, St
       code: 'override-without-reason',
       sentence: 'Write why you go on regardless, in a few words that somebody else will understand later.',
     });
-  return ok({ person: person.trim(), reason: written });
+  return ok({ by: by.trim(), reason: written });
 }
 
 export type StartRequest = {
-  readonly step: PlanStep;
+  readonly step: KeptStep;
   readonly readiness: StepReadiness;
   readonly override: Override | null;
   readonly vinOnRecord: string;

@@ -39,7 +39,7 @@ function faultSettledOn(vehicle: Vehicle, faultId: string | null, refusedOn: Day
 /** The day on which the last job that counted on the code was finished; null while one is open, or when none did. */
 function jobsClosedOn(vehicle: Vehicle, requestId: string): Day | null {
   const closed = vehicle.jobs
-    .filter((job) => job.codeRequestId === requestId)
+    .filter((job) => job.modules.some((module) => module.codeRequestId === requestId))
     .map((job) => jobProgress(vehicle, job).closedOn);
   let latest: Day | null = null;
   for (const day of closed) {

@@ -5,7 +5,7 @@ import { type Day, laterDay } from '../shared/day.ts';
 import { plural } from '../shared/text.ts';
 import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
-import type { Actor, Gate, GateItem } from './gate.ts';
+import type { Gate, GateItem } from './gate.ts';
 import { refusalSettledOn } from './refused-code.ts';
 
 function latest(days: readonly (Day | null)[]): Day | null {
@@ -85,9 +85,8 @@ function decidedGate({ faults }: Vehicle): Gate {
 
 /** A module that is here is fitted where its job says so, not before: the job's next step is the move. */
 function stepBeforeFitting(vehicle: Vehicle, partId: string): string | null {
-  const job = vehicle.jobs.find((candidate) => candidate.partId === partId);
-  if (!job) return null;
-  return jobProgress(vehicle, job).steps.find((step) => step.state === 'next')?.step.title ?? null;
+  const job = vehicle.jobs.find((candidate) => candidate.modules.some((module) => module.partId === partId));
+  return job ? (jobProgress(vehicle, job).next[0]?.step.title ?? null) : null;
 }
 
 function partItem(vehicle: Vehicle, part: Vehicle['parts'][number]): GateItem | null {
@@ -150,35 +149,21 @@ function codesGate(vehicle: Vehicle): Gate {
   );
 }
 
-/** Nobody in the shop can go on with a job whose next step waits for a part or a code; the manager can where no code is on its way. */
-function whoseJob(vehicle: Vehicle, { job, steps }: JobProgress): Actor {
-  const next = steps.find((step) => step.state === 'next' || step.state === 'blocked');
-  if (next?.state !== 'blocked') return 'technician';
-  const part = vehicle.parts.find((candidate) => candidate.id === job.partId);
-  if (next.step.needsPart && part && part.receivedOn === null) return part.orderedOn === null ? 'manager' : 'outside';
-  const request = vehicle.codeRequests.find((candidate) => candidate.id === job.codeRequestId);
-  return request?.askedOn && request.answeredOn === null ? 'outside' : 'manager';
+function jobItem({ job, steps, next, waitsFor, canStartOn }: JobProgress): GateItem {
+  const left = steps.filter((step) => step.state !== 'done' && step.state !== 'left-out').length;
+  const [first] = next;
+  const how = first ? `, next: ${first.step.title}` : waitsFor ? ` (waits: ${waitsFor.what})` : '';
+  return {
+    text: `Program ${job.title}: ${plural(left, 'step', 'steps')} left${how}`,
+    who: first || waitsFor === null ? 'technician' : waitsFor.who,
+    since: canStartOn ?? job.openedOn,
+    place: { list: 'jobs', id: job.id },
+  };
 }
 
 function programmedGate(vehicle: Vehicle): Gate {
   const progress = vehicle.jobs.map((job) => jobProgress(vehicle, job));
-  const items = progress
-    .filter((job) => !job.isClosed)
-    .map((job): GateItem => {
-      const left = job.steps.filter((step) => step.state !== 'done' && step.state !== 'left-out').length;
-      const next = job.steps.find((step) => step.state === 'next' || step.state === 'blocked');
-      const words =
-        job.steps.length === 0
-          ? 'no steps written yet'
-          : `${plural(left, 'step', 'steps')} left, next: ${next?.step.title ?? ''}`;
-      const why = next?.state === 'blocked' ? ` (waits: ${next.blockedBy})` : '';
-      return {
-        text: `Program ${job.job.module}: ${words}${why}`,
-        who: whoseJob(vehicle, job),
-        since: job.canStartOn ?? job.job.openedOn,
-        place: { list: 'jobs', id: job.job.id },
-      };
-    });
+  const items = progress.filter((job) => !job.isClosed).map(jobItem);
   return gate(
     'programmed',
     'Programming finished',
@@ -207,7 +192,7 @@ function subletGate({ sublets }: Vehicle): Gate {
 }
 
 /** What somebody else still owes before this fault can be finished; null when the technician can go on. */
-function owedFor(vehicle: Vehicle, faultId: string): string | null {
+export function owedFor(vehicle: Vehicle, faultId: string): string | null {
   const part = vehicle.parts.find(
     (candidate) => candidate.faultId === faultId && candidate.receivedOn === null && candidate.returnedOn === null,
   );
@@ -221,7 +206,7 @@ function owedFor(vehicle: Vehicle, faultId: string): string | null {
   const job = vehicle.jobs.find(
     (candidate) => candidate.faultId === faultId && !jobProgress(vehicle, candidate).isClosed,
   );
-  return job ? `${job.module} is not programmed` : null;
+  return job ? `${job.title} is not programmed` : null;
 }
 
 function repairedGate(vehicle: Vehicle): Gate {

@@ -51,8 +51,17 @@ function latestScanModules(vehicle: Vehicle): readonly { readonly name: string; 
 /** A request whose code is still to be had or still to be used. */
 export function isCodeStillNeeded(request: CodeRequest, jobs: readonly JobProgress[]): boolean {
   if (request.outcome === 'refused') return false;
-  const linked = jobs.filter((job) => job.job.codeRequestId === request.id);
-  return linked.length === 0 || linked.some((job) => !job.isClosed);
+  const waiting = jobs.map(({ job, steps }) => {
+    const modules = job.modules.filter(({ codeRequestId }) => codeRequestId === request.id).map(({ id }) => id);
+    const asking = steps.filter(
+      ({ step }) => step.gates.includes('code-in-hand') && step.moduleId !== null && modules.includes(step.moduleId),
+    );
+    // Where no step asks for it by name, it is needed as long as the job is open.
+    const waiting = asking.length > 0 ? asking : steps;
+    const isOpen = waiting.some(({ state }) => state !== 'done' && state !== 'left-out');
+    return { isLinked: modules.length > 0, isOpen: modules.length > 0 && isOpen };
+  });
+  return !waiting.some(({ isLinked }) => isLinked) || waiting.some(({ isOpen }) => isOpen);
 }
 
 function highVoltage(vehicle: Vehicle): string[] {
@@ -77,11 +86,16 @@ function moving(vehicle: Vehicle, open: readonly JobProgress[]): string[] {
   if (faults.length > 0) return faults.map((fault) => fault.what);
   // The same module again in other words would only make the caution longer.
   if (silent.length > 0) return silent.map((module) => `${module.name} does not answer`);
-  return open.filter((job) => isBodyModule(job.job.module)).map((job) => `programming ${job.job.module}`);
+  return open
+    .filter(
+      ({ job }) =>
+        job.modules.some(({ kind, origin }) => kind === 'body' && origin !== 'kept') || isBodyModule(job.title),
+    )
+    .map(({ job }) => `programming ${job.title}`);
 }
 
 function programming(open: readonly JobProgress[]): string[] {
-  return open.map((job) => `programming ${job.job.module}`);
+  return open.map(({ job }) => `programming ${job.title}`);
 }
 
 function codes(vehicle: Vehicle, jobs: readonly JobProgress[]): string[] {
@@ -102,7 +116,7 @@ export function applicableCautions(vehicle: Vehicle): readonly ApplicableCaution
   const jobs = vehicle.jobs.map((job) => jobProgress(vehicle, job));
   const open = jobs.filter((job) => !job.isClosed);
   // A unit that stays in the vehicle is never taken out, so there is no old one to read and keep.
-  const replacing = open.filter((job) => job.job.origin !== 'kept');
+  const replacing = open.filter(({ job }) => job.modules.some(({ origin }) => origin !== 'kept'));
   const reasons: Readonly<Record<CautionKey, readonly string[]>> = {
     'high-voltage': highVoltage(vehicle),
     'airbag-battery': airbags(vehicle),

@@ -32,7 +32,7 @@ function itemWords(vehicle: Vehicle, gate: Gate, item: GateItem): string {
   }
   if (gate.key === 'programmed') {
     const job = vehicle.jobs.find((candidate) => candidate.id === id);
-    if (job) return job.module;
+    if (job) return job.title;
   }
   return item.text;
 }

@@ -4,6 +4,7 @@ import type { Fault } from '../diagnosis/fault.ts';
 import type { Shop } from '../fleet/shop.ts';
 import type { Part } from '../parts/part.ts';
 import { jobProgress } from '../programming/job-progress.ts';
+import type { ProgrammingJob } from '../programming/programming-job.ts';
 import type { VehicleReckoning } from '../vehicle/reckon.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { cautions, deferenceSentence } from '../work/cautions.ts';
@@ -94,31 +95,37 @@ function stepBlocks(title: string, level: 2 | 3, items: readonly SheetStep[]): S
   ];
 }
 
+/** Which modules it touches, whose order it follows, and where that order is not settled. */
+function jobHead({ modules, makerOrder, plan, note }: ProgrammingJob): SheetBlock[] {
+  const words = modules.map(({ name, origin }) => `${name}: ${originWords[origin]}`).join('; ');
+  const maker = makerOrder
+    ? ` Order after “${makerOrder.document}”, read on ${showDay(makerOrder.readOn)}.`
+    : ' The maker’s own order comes before this one.';
+  const open = plan.contradictions.filter(({ accepted }) => accepted === null).length;
+  const paragraph = (text: string, emphasis: 'none' | 'strong'): SheetBlock[] =>
+    text === '' ? [] : [{ kind: 'paragraph', text, emphasis }];
+  return [
+    ...paragraph(`${words}.${maker}`, 'none'),
+    ...paragraph(
+      open > 0 ? 'The order is not settled: rules contradict each other. See the program before you start.' : '',
+      'strong',
+    ),
+    ...paragraph(note, 'none'),
+  ];
+}
+
 function workBlocks(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Shop): SheetBlock[] {
   const jobs = vehicle.jobs.map((job) => jobProgress(vehicle, job));
   const open = jobs.filter((job) => !job.isClosed);
   const closed = jobs.filter((job) => job.isClosed);
   const programming = open.flatMap((progress): SheetBlock[] => {
     const { job } = progress;
-    const title = `Program ${job.module} (${originWords[job.origin]})`;
-    const steps = stepBlocks(title, 3, programmingSteps(progress, shop.people));
-    const note: SheetBlock[] = job.note === '' ? [] : [{ kind: 'paragraph', text: job.note, emphasis: 'none' }];
-    if (steps.length > 0) return [...steps.slice(0, 1), ...note, ...steps.slice(1)];
-    const empty: SheetBlock = {
-      kind: 'paragraph',
-      text: 'No steps are written for this job yet. Write them down from the maker’s service information before starting.',
-      emphasis: 'strong',
-    };
-    return [
-      { kind: 'heading', level: 3, text: title },
-      ...note,
-      empty,
-      { kind: 'blank-lines', label: '', count: 4, fillsPage: false },
-    ];
+    const [heading, ...steps] = stepBlocks(`Program ${job.title}`, 3, programmingSteps(progress, shop.people));
+    return heading ? [heading, ...jobHead(job), ...steps] : [];
   });
   const work: SheetBlock[] = [...stepBlocks('Repairs', 3, repairSteps(vehicle)), ...programming];
   const done = closed.map(
-    ({ job, closedOn }) => `${job.module}: programmed${closedOn === null ? '' : ` ${showDay(closedOn)}`}`,
+    ({ job, closedOn }) => `${job.title}: programmed${closedOn === null ? '' : ` ${showDay(closedOn)}`}`,
   );
   const doneBlocks: SheetBlock[] =
     done.length === 0

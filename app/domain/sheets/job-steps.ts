@@ -2,8 +2,8 @@
 import { type Fault, isOpenRepair } from '../diagnosis/fault.ts';
 import type { Person } from '../fleet/shop.ts';
 import type { Part } from '../parts/part.ts';
+import type { Attempt } from '../programming/attempt.ts';
 import type { JobProgress, StepProgress } from '../programming/job-progress.ts';
-import type { Attempt } from '../programming/programming-job.ts';
 import { isHolding } from '../readiness/gate.ts';
 import type { Readiness } from '../readiness/gates.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
@@ -74,6 +74,7 @@ function attemptWords(attempt: Attempt, people: readonly Person[]): string {
     who,
     showVolts(attempt),
     attempt.outcome === 'worked' ? '' : attempt.message,
+    attempt.override === null ? '' : `gone on regardless: ${attempt.override.reason}`,
   ]);
 }
 
@@ -91,7 +92,10 @@ function programmingStep(progress: StepProgress, asksVolts: boolean, people: rea
   const tried = attempts.map((attempt) => quiet(attemptWords(attempt, people)));
   if (state === 'done') return openStep(step.title, { state: 'done', marks: tried });
   if (state === 'left-out')
-    return openStep(step.title, { state: 'left-out', marks: [quiet(`Left out: ${sentence(step.leftOutReason)}`)] });
+    return openStep(step.title, {
+      state: 'left-out',
+      marks: [quiet(`Left out: ${sentence(progress.leftOut?.reason ?? '')}`)],
+    });
   const typical = step.typicalMinutes === null ? '' : `usually ${showMinutes(step.typicalMinutes)}`;
   return openStep(step.title, {
     detail: joined([step.detail, typical]),
@@ -101,7 +105,11 @@ function programmingStep(progress: StepProgress, asksVolts: boolean, people: rea
       ...(state === 'blocked' ? [strong(`Waits: ${progress.blockedBy}`)] : []),
       ...tried,
     ],
-    blanks: [...(step.needsCode ? ['code'] : []), ...(asksVolts ? voltBlanks : [])],
+    blanks: [
+      ...(step.cannotBeUndone ? ['last eight of the VIN'] : []),
+      ...(step.gates.includes('code-in-hand') ? ['code'] : []),
+      ...(asksVolts ? voltBlanks : []),
+    ],
   });
 }
 

@@ -1,7 +1,8 @@
 // How sheets write days, hours, numbers and the record's short keys, in plain words. No layout, no rules about what to print.
 import type { CodeKind } from '../codes/code-request.ts';
 import type { Person } from '../fleet/shop.ts';
-import type { AttemptOutcome, ModuleOrigin } from '../programming/programming-job.ts';
+import type { AttemptOutcome } from '../programming/attempt.ts';
+import type { ModuleOrigin } from '../programming/module-origin.ts';
 import type { Day } from '../shared/day.ts';
 import type { DriveKind, Odometer } from '../vehicle/identity.ts';
 import type { SheetStep } from './sheet.ts';

@@ -34,7 +34,9 @@ export function partItems(sitting: Sitting): Sketch[] {
       });
     const isFittedElsewhere =
       vehicle.faults.some((fault) => fault.id === part.faultId && (isOpenRepair(fault) || fault.decision === null)) ||
-      vehicle.jobs.some((job) => job.partId === part.id && !jobProgress(vehicle, job).isClosed);
+      vehicle.jobs.some(
+        (job) => job.modules.some(({ partId }) => partId === part.id) && !jobProgress(vehicle, job).isClosed,
+      );
     if (!isFittedElsewhere) {
       const wait = question('repair', [], sitting, { since: part.receivedOn });
       const fit = { id: `fit:${part.id}`, what: `Fit ${part.what}`, cause: 'work' } as const;

@@ -2,7 +2,7 @@
 import { isOpenRepair } from '../diagnosis/fault.ts';
 import type { Check } from '../fleet/shop.ts';
 import { type JobProgress, jobProgress } from '../programming/job-progress.ts';
-import { moduleKindFromName } from '../programming/module-kind.ts';
+import { indexOf } from '../programming/plan-index.ts';
 import { isHolding } from '../readiness/gate.ts';
 import { judgeReadiness } from '../readiness/gates.ts';
 import { inspectedOn } from '../readiness/work-gates.ts';
@@ -10,32 +10,41 @@ import type { Vehicle } from '../vehicle/vehicle.ts';
 import { itemIds, type OpenItem, question, type Sitting, type Sketch } from './open-item.ts';
 import { codeItems, partItems, subletItems } from './open-waits.ts';
 import { repairInHandOn } from './repair-in-hand.ts';
-import { faultGroups, providerGroups } from './turnaround-cases.ts';
+import { faultGroups, moduleGroup, providerGroups } from './turnaround-cases.ts';
 
-/** The steps left, one after the other; the wait for its turn, once everything is in hand, stands before the last. */
+/**
+ * The steps left, one after the other as one person does them; the wait for its turn, once everything is in hand, stands before the last.
+ * A step that only its own module waits for (a radio's code) holds up nothing but the end.
+ */
 function jobItems(sitting: Sitting): Sketch[] {
   const { vehicle, settings, arrival } = sitting;
   const open = vehicle.jobs.map((job) => jobProgress(vehicle, job)).filter(({ isClosed }) => !isClosed);
   return open.flatMap(({ job, steps, canStartOn }: JobProgress): Sketch[] => {
     const place = { list: 'jobs', id: job.id } as const;
-    const part = job.partId === null ? null : itemIds.part(job.partId);
-    const code = job.codeRequestId === null ? null : itemIds.code(job.codeRequestId);
+    const index = indexOf(job.plan);
+    const turn = question('programming', [moduleGroup(job)], sitting, { since: canStartOn });
     const left = steps.filter(({ state }) => state !== 'done' && state !== 'left-out');
-    const turn = question('programming', [`module: ${moduleKindFromName(job.module)}`], sitting, { since: canStartOn });
-    const end = { id: itemIds.job(job.id), cause: 'programming', place, wait: turn } as const;
-    if (left.length === 0) {
-      const what = `Program ${job.module}: no steps written yet`;
-      return [{ ...end, what, after: [arrival, part, code], minutes: settings.minutes.step }];
-    }
+    const idOf = (stepId: string) =>
+      stepId === left.at(-1)?.step.id ? itemIds.job(job.id) : `step:${job.id}:${stepId}`;
+    let before: string | null = arrival;
+    const aside: string[] = [];
     return left.map(({ step }, at): Sketch => {
-      const before = at === 0 ? arrival : `step:${job.id}:${left[at - 1]?.step.id}`;
       const isLast = at === left.length - 1;
+      const module = job.modules.find(({ id }) => id === step.moduleId);
+      const part = step.gates.includes('part-in-hand') && module?.partId ? itemIds.part(module.partId) : null;
+      const code =
+        step.gates.includes('code-in-hand') && module?.codeRequestId ? itemIds.code(module.codeRequestId) : null;
+      const isAside = !isLast && code !== null && !index.leadsToWholeJob.has(step.id);
+      const id = idOf(step.id);
+      const after = [before, part, code, ...(isLast ? aside : [])];
+      if (isAside) aside.push(id);
+      else before = id;
       return {
-        id: isLast ? itemIds.job(job.id) : `step:${job.id}:${step.id}`,
-        what: `${job.module}: ${step.title}`,
+        id,
+        what: `${job.title}: ${step.title}`,
         cause: 'programming',
         place,
-        after: [before, step.needsPart || isLast ? part : null, step.needsCode || isLast ? code : null],
+        after,
         wait: isLast ? turn : null,
         minutes: step.typicalMinutes ?? settings.minutes.step,
       };

@@ -1,11 +1,19 @@
 // The record as it stood at the end of an earlier day: later facts left out, later dates blanked. Nothing is judged here.
+import type { ProgrammingJob } from '../programming/programming-job.ts';
 import type { Day } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { firstKnown } from '../work/first-known.ts';
 
+/** The job itself where nothing in it is later, so that what is known of its plan is not worked out again for each day. */
+function jobAsOf(job: ProgrammingJob, day: Day): ProgrammingJob {
+  const isPast = ({ on }: { readonly on: Day }) => on <= day;
+  if (job.ticks.every(isPast) && job.leftOut.every(isPast)) return job;
+  return { ...job, ticks: job.ticks.filter(isPast), leftOut: job.leftOut.filter(isPast) };
+}
+
 /**
- * What the record said at the end of `day`. Facts without a date of their own (targets, which steps were left out, what a job is linked
- * to) are taken as they are now: the record does not say when they were set.
+ * What the record said at the end of `day`. Facts without a date of their own (targets, what a job is
+ * linked to, which plan it follows) are taken as they are now: the record does not say when they were set.
  */
 export function recordAsOf(vehicle: Vehicle, day: Day): Vehicle {
   const past = (other: Day | null): Day | null => (other !== null && other <= day ? other : null);
@@ -22,7 +30,7 @@ export function recordAsOf(vehicle: Vehicle, day: Day): Vehicle {
         decision: fault.decision !== null && fault.decision.decidedOn <= day ? fault.decision : null,
         doneOn: past(fault.doneOn),
       })),
-    jobs: vehicle.jobs.filter((job) => job.openedOn <= day),
+    jobs: vehicle.jobs.filter((job) => job.openedOn <= day).map((job) => jobAsOf(job, day)),
     attempts: vehicle.attempts.filter((attempt) => attempt.on <= day),
     parts: vehicle.parts
       .filter((part) => firstKnown(part.neededOn, part.orderedOn) <= day)
@@ -62,7 +70,8 @@ export function changeDays(vehicle: Vehicle): readonly Day[] {
   add(vehicle.purchase.paperReceivedOn, vehicle.arrival.arrivedOn);
   for (const scan of vehicle.scans) add(scan.takenOn);
   for (const fault of vehicle.faults) add(fault.foundOn, fault.decision?.decidedOn ?? null, fault.doneOn);
-  for (const job of vehicle.jobs) add(job.openedOn);
+  for (const job of vehicle.jobs)
+    add(job.openedOn, ...job.ticks.map(({ on }) => on), ...job.leftOut.map(({ on }) => on));
   for (const attempt of vehicle.attempts) add(attempt.on);
   for (const part of vehicle.parts) add(part.neededOn, part.orderedOn, part.receivedOn, part.fittedOn, part.returnedOn);
   for (const request of vehicle.codeRequests) add(request.notedOn, request.askedOn, request.answeredOn);

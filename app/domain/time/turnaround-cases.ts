@@ -2,7 +2,7 @@
 
 import type { Check } from '../fleet/shop.ts';
 import { jobProgress } from '../programming/job-progress.ts';
-import { moduleKindFromName } from '../programming/module-kind.ts';
+import type { ProgrammingJob } from '../programming/programming-job.ts';
 import { judgeReadiness } from '../readiness/gates.ts';
 import { inspectedOn } from '../readiness/work-gates.ts';
 import { type Day, daysBetween } from '../shared/day.ts';
@@ -40,6 +40,12 @@ export function providerGroups(provider: string): string[] {
 export function codeGroups(provider: string, kind: string): string[] {
   const name = folded(provider);
   return name === '' ? [`kind: ${kind}`] : [`provider: ${name}, kind: ${kind}`, `provider: ${name}`, `kind: ${kind}`];
+}
+
+/** For a programming job: the kind of the first module that is exchanged, or of the first there is. */
+export function moduleGroup({ modules }: Pick<ProgrammingJob, 'modules'>): string {
+  const main = modules.find(({ origin }) => origin !== 'kept') ?? modules[0];
+  return `module: ${main?.kind ?? 'other'}`;
 }
 
 /** For a fault whose repair is decided only others that were repaired compare; for an undecided one those that were left as well. */
@@ -133,17 +139,13 @@ function inTheShop(vehicle: Vehicle, caseOf: CaseOf, minutesPerDay: number): Tur
   });
   const jobs = vehicle.jobs.flatMap((job) => {
     const { canStartOn, closedOn } = jobProgress(vehicle, job);
-    const minutes = job.steps.reduce(
-      (sum, step) => sum + (step.leftOutReason === '' ? (step.typicalMinutes ?? 0) : 0),
+    const leftOut = new Set(job.leftOut.map(({ stepId }) => stepId));
+    const minutes = job.plan.steps.reduce(
+      (sum, { id, typicalMinutes }) => sum + (leftOut.has(id) ? 0 : (typicalMinutes ?? 0)),
       0,
     );
     const workedDays = Math.floor(minutes / minutesPerDay);
-    return caseOf(
-      'programming',
-      [`module: ${moduleKindFromName(job.module)}`],
-      { from: canStartOn, to: closedOn },
-      workedDays,
-    );
+    return caseOf('programming', [moduleGroup(job)], { from: canStartOn, to: closedOn }, workedDays);
   });
   return [...repairs, ...jobs];
 }

@@ -1,6 +1,7 @@
 // What a vehicle has waited for and waits for now, as stretches of days taken from the dated facts. Which wait a day is charged to
 // is decided in held-days.ts.
 import { jobProgress } from '../programming/job-progress.ts';
+import { jobWaits } from '../programming/job-waits.ts';
 import { refusalSettledOn } from '../readiness/refused-code.ts';
 import { inspectedOn } from '../readiness/work-gates.ts';
 import { type Day, laterDay } from '../shared/day.ts';
@@ -53,15 +54,17 @@ function subletWaits({ sublets }: Vehicle): Wait[] {
   });
 }
 
-/** A job waits for programming from the day on which everything it needs is in hand until its last step is done. */
+/** A job waits for programming while everything that it waits for as a whole is in hand and one of its steps could be done. */
 function programmingWaits(vehicle: Vehicle): Wait[] {
-  return vehicle.jobs.flatMap((job): Wait[] => {
-    const progress = jobProgress(vehicle, job);
-    if (progress.canStartOn === null) return [];
-    const next = progress.steps.find((step) => step.state === 'next' || step.state === 'blocked');
-    const what = next ? `${job.module}: ${next.step.title}` : job.module;
-    return [{ cause: 'programming', from: progress.canStartOn, until: progress.closedOn, expectedOn: null, what }];
-  });
+  return vehicle.jobs.flatMap((job): Wait[] =>
+    jobWaits(vehicle, jobProgress(vehicle, job)).map(({ from, until, stepTitle }) => ({
+      cause: 'programming',
+      from,
+      until,
+      expectedOn: null,
+      what: `${job.title}: ${stepTitle}`,
+    })),
+  );
 }
 
 /** A fault waits for its decision; a refused code waits for somebody to find another way. */

@@ -1,4 +1,7 @@
 // Applies one change to a vehicle record, or says why not. Pure: today, who and when are passed in; the old record is never altered.
+import { attemptProblems } from '../programming/attempt-rules.ts';
+import { jobProblems } from '../programming/job-rules.ts';
+import type { RulePack } from '../programming/rule-pack.ts';
 import type { Day } from '../shared/day.ts';
 import type { Stamp } from '../shared/fact.ts';
 import { fail, ok, type Result } from '../shared/result.ts';
@@ -9,7 +12,13 @@ import type { Market } from './market.ts';
 import { sectionProblems } from './section-rules.ts';
 import type { Vehicle } from './vehicle.ts';
 
-export type ChangeContext = { readonly today: Day; readonly market: Market; readonly stamp: Stamp };
+export type ChangeContext = {
+  readonly today: Day;
+  readonly market: Market;
+  readonly stamp: Stamp;
+  /** The rules by which the shop plans programming jobs now. */
+  readonly rulePack: RulePack;
+};
 
 /** A fact keeps the stamp of the person who entered it first; a correction does not make it somebody else's. */
 function putFact(vehicle: Vehicle, change: PutChange, stamp: Stamp): Vehicle {
@@ -22,11 +31,20 @@ function putFact(vehicle: Vehicle, change: PutChange, stamp: Stamp): Vehicle {
 
 const referringFields = ['faultId', 'partId', 'codeRequestId', 'jobId'] as const;
 
+/** A fact, and the modules of a job, which point at parts and code requests by themselves; each with the path to its fields. */
+function placesThatRefer(fact: object): readonly (readonly [path: string, place: object])[] {
+  const modules: unknown = 'modules' in fact && 'plan' in fact ? fact.modules : [];
+  const inside = Array.isArray(modules) ? modules : [];
+  return [['', fact], ...inside.map((module, at): [string, object] => [`modules.${at}.`, module])];
+}
+
 /** Facts that point at this one, by the list they are in. A referred fact is not removed: that would lose what the others say. */
 function factsPointingAt(vehicle: Vehicle, id: string): readonly FactList[] {
   const lists = ['jobs', 'attempts', 'parts', 'codeRequests', 'labour', 'sublets'] as const;
   return lists.filter((list) =>
-    vehicle[list].some((fact) => referringFields.some((field) => field in fact && Reflect.get(fact, field) === id)),
+    vehicle[list].some((fact) =>
+      placesThatRefer(fact).some(([, place]) => referringFields.some((field) => Reflect.get(place, field) === id)),
+    ),
   );
 }
 
@@ -62,39 +80,25 @@ function removeFact(vehicle: Vehicle, change: RemoveChange): Result<Vehicle, rea
 
 function missingReference(vehicle: Vehicle, change: PutChange): readonly ChangeProblem[] {
   const targets = { faultId: 'faults', partId: 'parts', codeRequestId: 'codeRequests', jobId: 'jobs' } as const;
-  return referringFields.flatMap((field) => {
-    if (!(field in change.item)) return [];
-    const id: unknown = Reflect.get(change.item, field);
-    if (id === null || vehicle[targets[field]].some((fact) => fact.id === id)) return [];
-    return [
-      {
-        field,
-        sentence: `The ${listNames[targets[field]].replace(/^a /, '')} it refers to is not in this record. Choose another, or none.`,
-      },
-    ];
-  });
+  return placesThatRefer(change.item).flatMap(([path, place]) =>
+    referringFields.flatMap((field) => {
+      if (!(field in place)) return [];
+      const id: unknown = Reflect.get(place, field);
+      if (id === null || vehicle[targets[field]].some((fact) => fact.id === id)) return [];
+      return [
+        {
+          field: `${path}${field}`,
+          sentence: `The ${listNames[targets[field]].replace(/^a /, '')} it refers to is not in this record. Choose another, or none.`,
+        },
+      ];
+    }),
+  );
 }
 
-/** An attempt belongs to a step of its job, and a step that was attempted stays in its job: else what happened would hang in the air. */
-function stepProblems(vehicle: Vehicle, change: PutChange): readonly ChangeProblem[] {
-  if (change.list === 'attempts') {
-    const { jobId, stepId } = change.item;
-    const job = vehicle.jobs.find((candidate) => candidate.id === jobId);
-    if (!job || job.steps.some((step) => step.id === stepId)) return [];
-    return [{ field: 'stepId', sentence: `The job on ${job.module} has no such step. Choose one of its steps.` }];
-  }
-  if (change.list !== 'jobs') return [];
-  const { id, steps } = change.item;
-  const kept = vehicle.jobs.find((job) => job.id === id);
-  const lost = (kept?.steps ?? []).filter(
-    (step) =>
-      !steps.some((other) => other.id === step.id) &&
-      vehicle.attempts.some((attempt) => attempt.jobId === id && attempt.stepId === step.id),
-  );
-  return lost.map((step) => ({
-    field: 'steps',
-    sentence: `“${step.title}” was attempted already and stays in the job. Say why it is not needed instead of taking it out.`,
-  }));
+/** Jobs keep plans that hold, and a step is only begun where its plan lets it be. */
+function programmingProblems(vehicle: Vehicle, change: PutChange, context: ChangeContext): readonly ChangeProblem[] {
+  if (change.list === 'jobs') return jobProblems(vehicle, change.item, context.rulePack);
+  return change.list === 'attempts' ? attemptProblems(vehicle, change.item, context.today) : [];
 }
 
 /** The record after the change, or what stands against it with the field named. */
@@ -112,7 +116,7 @@ export function applyChange(
       const problems = [
         ...factProblems(change, context.today),
         ...missingReference(vehicle, change),
-        ...stepProblems(vehicle, change),
+        ...programmingProblems(vehicle, change, context),
       ];
       return problems.length > 0 ? fail(problems) : ok(putFact(vehicle, change, context.stamp));
     }

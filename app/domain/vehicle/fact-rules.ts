@@ -2,7 +2,8 @@
 import type { CodeRequestDraft } from '../codes/code-request.ts';
 import type { FaultDraft } from '../diagnosis/fault.ts';
 import type { PartDraft } from '../parts/part.ts';
-import type { AttemptDraft } from '../programming/programming-job.ts';
+import type { AttemptDraft } from '../programming/attempt.ts';
+import type { ProgrammingJobDraft } from '../programming/programming-job.ts';
 import { assertNever } from '../shared/assert-never.ts';
 import type { Day } from '../shared/day.ts';
 import type { SubletDraft } from '../work/sublet.ts';
@@ -171,6 +172,19 @@ function attemptProblems(attempt: AttemptDraft, today: Day): ChangeProblem[] {
   return problems;
 }
 
+function jobDayProblems(
+  { openedOn, plan, makerOrder, ticks, leftOut }: ProgrammingJobDraft,
+  today: Day,
+): ChangeProblem[] {
+  return futureProblems(today, [
+    ['openedOn', 'The day the job was opened', openedOn],
+    ['plan', 'The day the plan was made', plan.madeOn],
+    ['makerOrder.readOn', 'The day the document was read', makerOrder?.readOn ?? null],
+    ...ticks.map((tick, at): NamedDay => [`ticks.${at}`, 'The day it was vouched for', tick.on]),
+    ...leftOut.map((one, at): NamedDay => [`leftOut.${at}`, 'The day it was left out', one.on]),
+  ]);
+}
+
 /** What is wrong inside one fact, as seen today; empty when nothing is. */
 export function factProblems(change: PutChange, today: Day): readonly ChangeProblem[] {
   switch (change.list) {
@@ -189,7 +203,7 @@ export function factProblems(change: PutChange, today: Day): readonly ChangeProb
     case 'batteryReadings':
       return futureProblems(today, [['measuredOn', 'The day of the measurement', change.item.measuredOn]]);
     case 'jobs':
-      return futureProblems(today, [['openedOn', 'The day the job was opened', change.item.openedOn]]);
+      return jobDayProblems(change.item, today);
     case 'labour':
       return futureProblems(today, [['workedOn', 'The day of the work', change.item.workedOn]]);
     case 'otherCosts':

@@ -1,4 +1,5 @@
 // Everything that was done to a vehicle, as dated events with what each touched. Feeds held days and the staleness of sign-offs.
+import type { ProgrammingJob } from '../programming/programming-job.ts';
 import { compareDays, type Day } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { touchesOf, type WorkArea, type WorkTouch } from './work-area.ts';
@@ -13,6 +14,17 @@ export type WorkEvent = {
 
 function areaOfFault(vehicle: Vehicle, faultId: string | null): WorkArea {
   return vehicle.faults.find((fault) => fault.id === faultId)?.area ?? 'other';
+}
+
+/**
+ * True for a step that changes something in the vehicle: what exchanges, writes or matches a module with a tool, and what needs the supply.
+ * Scanning, comparing, trying, and typing a code into a radio by hand change nothing that a later look would not see as well. A step that
+ * the plan no longer has counts. Own definition ("common practice, no source").
+ */
+function doesStepTouch({ plan }: ProgrammingJob, stepId: string): boolean {
+  const step = plan.steps.find(({ id }) => id === stepId);
+  if (!step || step.stage === 'exchange' || step.gates.includes('supply-connected')) return true;
+  return (step.stage === 'write' || step.stage === 'match') && step.routes.some((route) => route !== 'by-hand');
 }
 
 /** All work on the vehicle, earliest first: booked labour, programming attempts, parts fitted, sublet work back, repairs finished. */
@@ -31,8 +43,8 @@ export function workEvents(vehicle: Vehicle): readonly WorkEvent[] {
     events.push({
       on: attempt.on,
       enteredAt: attempt.entered.at,
-      touches: touchesOf('control-module'),
-      what: `programming attempt on ${job?.module ?? 'a module'}`,
+      touches: job && doesStepTouch(job, attempt.stepId) ? touchesOf('control-module') : [],
+      what: `programming attempt on ${job?.title ?? 'a module'}`,
     });
   }
   for (const part of vehicle.parts) {

@@ -4,8 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { generalPack } from '../../../app/domain/programming/general-pack.ts';
 import type { PlanModule } from '../../../app/domain/programming/job-condition.ts';
 import { moduleKindSchema } from '../../../app/domain/programming/module-kind.ts';
+import { moduleOriginSchema } from '../../../app/domain/programming/module-origin.ts';
 import { makePlan, type Plan } from '../../../app/domain/programming/plan.ts';
-import { moduleOriginSchema } from '../../../app/domain/programming/programming-job.ts';
 
 /** 'body new, keys kept' as modules whose id is their kind; a second one of a kind is named by its origin too: 'keys-new'. */
 function modulesOf(words: string): readonly PlanModule[] {

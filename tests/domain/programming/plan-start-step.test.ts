@@ -2,18 +2,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { generalPack } from '../../../app/domain/programming/general-pack.ts';
-import { makePlan, type PlanStep } from '../../../app/domain/programming/plan.ts';
+import { makeKeptPlan } from '../../../app/domain/programming/keep-plan.ts';
+import type { KeptStep } from '../../../app/domain/programming/kept-plan.ts';
 import type { StepReadiness } from '../../../app/domain/programming/plan-gates.ts';
 import { checkOverride, mayStart, type StartRequest } from '../../../app/domain/programming/start-step.ts';
 import { checkVinTail } from '../../../app/domain/programming/vin-tail.ts';
 
 const vin = '1M8GDM9AXKP042788'; // Worked example of a public encyclopedia article on the VIN; its check digit holds.
-const plan = makePlan({
-  modules: [{ id: 'body', kind: 'body', origin: 'new', name: 'Body module' }],
-  pack: generalPack,
-  makerOrder: null,
-});
-function stepOf(id: string): PlanStep {
+const plan = makeKeptPlan(
+  {
+    modules: [{ id: 'body', kind: 'body', origin: 'new', name: 'Body module' }],
+    pack: generalPack,
+    makerOrder: null,
+  },
+  '2026-03-02',
+);
+function stepOf(id: string): KeptStep {
   const step = plan.steps.find((one) => one.id === id);
   if (!step) throw new Error(`No step ${id}`);
   return step;
@@ -38,7 +42,7 @@ function start(more: Partial<StartRequest>) {
     ...more,
   });
 }
-const goodOverride = { person: 'Ida Brandt', reason: 'Old module is dead on every route.' };
+const goodOverride = { by: 'Ida Brandt', reason: 'Old module is dead on every route.' };
 
 describe('the last eight of the VIN', () => {
   it('hold when they are the vehicle’s, however they are typed', () => {
@@ -87,12 +91,12 @@ describe('the last eight of the VIN', () => {
 
 describe('an override', () => {
   it.each([
-    [{ person: null, reason: 'Old module is dead on every route.' }, 'override-unnamed'],
-    [{ person: '  ', reason: 'Old module is dead on every route.' }, 'override-unnamed'],
-    [{ person: 'Ida Brandt', reason: '' }, 'override-without-reason'],
-    [{ person: 'Ida Brandt', reason: 'ok' }, 'override-without-reason'],
-    [{ person: 'Ida Brandt', reason: '            ' }, 'override-without-reason'],
-    [{ person: 'Ida Brandt', reason: '............' }, 'override-without-reason'],
+    [{ by: '', reason: 'Old module is dead on every route.' }, 'override-unnamed'],
+    [{ by: '  ', reason: 'Old module is dead on every route.' }, 'override-unnamed'],
+    [{ by: 'Ida Brandt', reason: '' }, 'override-without-reason'],
+    [{ by: 'Ida Brandt', reason: 'ok' }, 'override-without-reason'],
+    [{ by: 'Ida Brandt', reason: '            ' }, 'override-without-reason'],
+    [{ by: 'Ida Brandt', reason: '............' }, 'override-without-reason'],
   ])('%j is refused as %s', (override, code) => {
     const checked = checkOverride(override);
     expect(checked.ok ? '' : checked.error.code).toBe(code);

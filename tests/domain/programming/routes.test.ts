@@ -1,20 +1,15 @@
 // Ranking the routes left from the shop's own history. Means are worked by hand: (worked + 1) / (tried + 2).
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { attemptOutcomeSchema, type ProgrammingRoute } from '../../../app/domain/programming/programming-job.ts';
-import { betaBinomialMean, offerRoutes, type RouteCase, rankRoutes } from '../../../app/domain/programming/routes.ts';
+import type { ProgrammingRoute } from '../../../app/domain/programming/programming-route.ts';
+import type { RouteTally } from '../../../app/domain/programming/route-history.ts';
+import { betaBinomialMean, offerRoutes, rankRoutes } from '../../../app/domain/programming/routes.ts';
 
-function cases(
-  route: ProgrammingRoute,
-  worked: number,
-  failed: number,
-  moduleKind: RouteCase['moduleKind'] = 'body',
-): RouteCase[] {
-  return [
-    ...Array.from({ length: worked }, (): RouteCase => ({ moduleKind, route, outcome: 'worked' })),
-    ...Array.from({ length: failed }, (): RouteCase => ({ moduleKind, route, outcome: 'failed' })),
-  ];
-}
+const cases = (route: ProgrammingRoute, worked: number, failed: number): RouteTally => ({
+  route,
+  worked,
+  tried: worked + failed,
+});
 const routes: readonly ProgrammingRoute[] = ['on-vehicle', 'pass-through', 'bench'];
 
 describe('the estimate for a route', () => {
@@ -51,7 +46,7 @@ describe('the estimate for a route', () => {
 
 describe('the routes left', () => {
   it('come with the most promising first, with how many cases stand behind it', () => {
-    const ranked = rankRoutes([...cases('bench', 3, 1), ...cases('on-vehicle', 1, 4)], 'body', routes);
+    const ranked = rankRoutes([cases('bench', 3, 1), cases('on-vehicle', 1, 4)], routes);
     expect(ranked.map(({ route, worked, tried }) => [route, worked, tried])).toEqual([
       ['bench', 3, 4],
       ['pass-through', 0, 0],
@@ -62,31 +57,20 @@ describe('the routes left', () => {
   });
 
   it('say that there is no history instead of showing a number', () => {
-    const [only] = rankRoutes([], 'body', ['bench']);
+    const [only] = rankRoutes([], ['bench']);
     expect(only).toMatchObject({ mean: null, tried: 0 });
     expect(only?.sentence).toContain('no history');
   });
 
-  it('learn nothing from another kind of module, nor from an attempt that a person stopped', () => {
-    const history: RouteCase[] = [
-      ...cases('bench', 5, 0, 'radio'),
-      { moduleKind: 'body', route: 'bench', outcome: 'stopped' },
-    ];
-    expect(rankRoutes(history, 'body', ['bench'])[0]).toMatchObject({ worked: 0, tried: 0, mean: null });
-  });
-
   it('prefer ten of twelve to one of one', () => {
-    const ranked = rankRoutes([...cases('on-vehicle', 1, 0), ...cases('bench', 10, 2)], 'body', [
-      'on-vehicle',
-      'bench',
-    ]);
+    const ranked = rankRoutes([cases('on-vehicle', 1, 0), cases('bench', 10, 2)], ['on-vehicle', 'bench']);
     expect(ranked.map(({ route }) => route)).toEqual(['bench', 'on-vehicle']);
   });
 });
 
 describe('the offer after a failure', () => {
   it('puts the failed route last, however well it worked before', () => {
-    const offer = offerRoutes({ routes }, ['on-vehicle'], cases('on-vehicle', 20, 1), 'body');
+    const offer = offerRoutes({ routes }, ['on-vehicle'], [cases('on-vehicle', 20, 1)]);
     expect(offer.routes.map(({ route, failedHere }) => [route, failedHere])).toEqual([
       ['pass-through', false],
       ['bench', false],
@@ -97,23 +81,21 @@ describe('the offer after a failure', () => {
   });
 
   it('says so when every route has failed', () => {
-    const offer = offerRoutes({ routes }, routes, [], 'body');
+    const offer = offerRoutes({ routes }, routes, []);
     expect(offer.routes.every(({ failedHere }) => failedHere)).toBe(true);
     expect(offer.sentence).toContain('Every route has failed');
   });
 
   it('never loses a route, never invents one, and never puts a failed one before one that is left', () => {
-    const history = fc.array(
-      fc.record({
-        moduleKind: fc.constantFrom('body' as const, 'radio' as const),
-        route: fc.constantFrom(...routes),
-        outcome: fc.constantFrom(...attemptOutcomeSchema.options),
-      }),
-      { maxLength: 30 },
+    const history = fc.uniqueArray(
+      fc
+        .tuple(fc.constantFrom(...routes), fc.nat(9), fc.nat(9))
+        .map(([route, worked, failed]) => cases(route, worked, failed)),
+      { selector: ({ route }) => route },
     );
     fc.assert(
       fc.property(history, fc.subarray([...routes]), (known, failed) => {
-        const offered = offerRoutes({ routes }, failed, known, 'body').routes;
+        const offered = offerRoutes({ routes }, failed, known).routes;
         expect(offered.map(({ route }) => route).toSorted()).toEqual(routes.toSorted());
         const flags = offered.map(({ failedHere }) => failedHere);
         expect(flags.toSorted((a, b) => Number(a) - Number(b))).toEqual(flags);

@@ -4,9 +4,11 @@ import { describe, expect, it } from 'vitest';
 import { gateKindSchema, gates } from '../../../app/domain/programming/gate-kind.ts';
 import { generalPack } from '../../../app/domain/programming/general-pack.ts';
 import { holdsFor, type PlanModule } from '../../../app/domain/programming/job-condition.ts';
+import { makeKeptPlan } from '../../../app/domain/programming/keep-plan.ts';
+import { keptPlanSchema } from '../../../app/domain/programming/kept-plan.ts';
 import { moduleKindFromName, moduleKindSchema } from '../../../app/domain/programming/module-kind.ts';
+import { moduleOriginSchema } from '../../../app/domain/programming/module-origin.ts';
 import { makePlan } from '../../../app/domain/programming/plan.ts';
-import { moduleOriginSchema, programmingStepSchema } from '../../../app/domain/programming/programming-job.ts';
 import { type JobCondition, rulePackSchema, type StepTemplate } from '../../../app/domain/programming/rule-pack.ts';
 
 const module = fc.record({
@@ -15,7 +17,7 @@ const module = fc.record({
 });
 const someModules = fc
   .array(module, { minLength: 1, maxLength: 8 })
-  .map((list) => list.map((one, at): PlanModule => ({ ...one, id: `m${at}`, name: `Module ${at}` })));
+  .map((list) => list.map((one, at): PlanModule => ({ ...one, id: `mod${at}`, name: `Module ${at}` })));
 
 function problemsOf(change: (pack: ReturnType<typeof copyOfGeneral>) => void): readonly string[] {
   const pack = copyOfGeneral();
@@ -50,23 +52,9 @@ describe('the general pack', () => {
   it('gives steps that a job can keep', () => {
     fc.assert(
       fc.property(someModules, (modules) => {
-        const { steps } = makePlan({
-          modules: modules.map((one) => ({ ...one, name: 'x'.repeat(60) })),
-          pack: generalPack,
-          makerOrder: null,
-        });
-        for (const { title, detail, cautions, cannotBeUndone, needsPart, needsCode, typicalMinutes } of steps)
-          programmingStepSchema.parse({
-            id: 'step-0001',
-            title,
-            detail,
-            cautions,
-            cannotBeUndone,
-            needsPart,
-            needsCode,
-            typicalMinutes,
-            leftOutReason: '',
-          });
+        const named = modules.map((one) => ({ ...one, name: 'x'.repeat(60) }));
+        const plan = makeKeptPlan({ modules: named, pack: generalPack, makerOrder: null }, '2026-03-02');
+        expect(keptPlanSchema.parse(plan)).toEqual(plan);
       }),
       { numRuns: 60 },
     );

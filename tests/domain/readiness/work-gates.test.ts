@@ -114,7 +114,7 @@ describe('parts', () => {
     expect(asks(vehicle, 'parts')).toEqual([
       ['technician', 'Here, not fitted: body module; next: copy the saved data', second],
     ]);
-    const attempts = job.steps.map((step) => makeAttempt(third, job, step.id));
+    const attempts = job.plan.steps.map((step) => makeAttempt(third, job, step.id));
     expect(asks({ ...vehicle, attempts }, 'parts')).toEqual([['technician', 'Fit or send back: body module', second]]);
   });
 
@@ -213,18 +213,12 @@ describe('programmed', () => {
     expect(gateOf({ ...vehicle, jobs: [] }, 'programmed').state).toBe('not-needed');
   });
 
-  it('does not call an unwritten job finished', () => {
-    expect(asks(makeVehicle(first, { jobs: [makeJob(first)] }), 'programmed')).toEqual([
-      ['technician', 'Program Body: no steps written yet', first],
-    ]);
-  });
-
   it('is somebody outside’s while the part or the code is on its way, the manager’s while nobody has asked', () => {
     const needsPart = makeStep({ title: 'write it', needsPart: true });
     const part = makePart(first, { orderedOn: second });
     const waiting = makeJob(first, { partId: part.id, steps: [needsPart] });
     expect(asks(makeVehicle(first, { parts: [part], jobs: [waiting] }), 'programmed')).toEqual([
-      ['outside', 'Program Body: 1 step left, next: write it (waits: body module is not here)', first],
+      ['outside', 'Program Body: 1 step left (waits: body module is not here)', first],
     ]);
     const unordered = makeVehicle(first, { parts: [{ ...part, orderedOn: null }], jobs: [waiting] });
     expect(asks(unordered, 'programmed')[0]?.[0]).toBe('manager');
@@ -233,9 +227,9 @@ describe('programmed', () => {
     const request = makeCodeRequest(first, { askedOn: second });
     const locked = makeJob(first, { codeRequestId: request.id, steps: [needsCode] });
     expect(asks(makeVehicle(first, { codeRequests: [request], jobs: [locked] }), 'programmed')).toEqual([
-      ['outside', 'Program Body: 1 step left, next: write it (waits: the code has not been given)', first],
+      ['outside', 'Program Body: 1 step left (waits: the immobiliser code has not been given)', first],
     ]);
-    const unlinked = makeVehicle(first, { jobs: [{ ...locked, codeRequestId: null }] });
+    const unlinked = makeVehicle(first, { jobs: [makeJob(first, { steps: [needsCode] })] });
     expect(asks(unlinked, 'programmed')[0]?.[0]).toBe('manager');
   });
 

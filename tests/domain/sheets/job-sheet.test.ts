@@ -12,7 +12,7 @@ import {
   reckonExample,
 } from '../../helpers/sheet-example.ts';
 import { amountsIn, sheetText } from '../../helpers/sheet-text.ts';
-import { makeCodeRequest, makeJob, makePart, makeVehicle } from '../../helpers/vehicle-maker.ts';
+import { makeCodeRequest, makeJob, makePart, makeStep, makeVehicle } from '../../helpers/vehicle-maker.ts';
 
 function sheetOf(vehicle: Vehicle): Sheet {
   return jobSheet(vehicle, reckonExample(vehicle), exampleShop, examplePrinting);
@@ -81,7 +81,7 @@ describe('the job sheet', () => {
       'Faults and decisions',
       'Work, in this order',
       'Repairs',
-      'Program Body control module (used unit)',
+      'Program Body control module',
       'Prove it',
       'Parts',
       'Codes',
@@ -122,7 +122,7 @@ describe('the job sheet', () => {
   it('asks for volts where a step writes, and for the code where a step needs it', () => {
     const volts = ['volts before', 'lowest', 'after'];
     expect(stepNamed('Write the vehicle’s software')?.blanks).toEqual(volts);
-    expect(stepNamed('Write the VIN')?.blanks).toEqual(volts);
+    expect(stepNamed('Write the VIN')?.blanks).toEqual(['last eight of the VIN', ...volts]);
     expect(stepNamed('Learn every key')?.blanks).toEqual(['code']);
     expect(stepNamed('Fit the replacement')?.blanks).toEqual([]);
   });
@@ -131,7 +131,7 @@ describe('the job sheet', () => {
     const vehicle = makeVehicle('2026-03-02', {
       jobs: [
         makeJob('2026-03-05', {
-          steps: exampleVehicle.jobs[0]?.steps.slice(1, 2).map((step) => ({ ...step, cautions: [] })) ?? [],
+          steps: [makeStep({ title: 'Fit the replacement', needsPart: true })],
         }),
       ],
     });
@@ -211,11 +211,26 @@ describe('the job sheet', () => {
     expect(sheetText(empty)).toContain('Not scanned yet');
   });
 
-  it('keeps a job without steps visible, with room to write them', () => {
-    const vehicle = makeVehicle('2026-03-02', { jobs: [makeJob('2026-03-05', { module: 'Gearbox' })] });
-    const text = sheetText(sheetOf(vehicle));
-    expect(text).toContain('Program Gearbox (used unit)');
-    expect(text).toContain('No steps are written for this job yet');
+  it('names each module with what it is, whose order is followed, and that an order is not settled', () => {
+    const job = makeJob('2026-03-05', { module: 'Gearbox', note: 'Ask for the fluid first.' });
+    const makerOrder = {
+      document: 'TX 12',
+      readOn: '2026-03-04',
+      ownSteps: [],
+      sequence: [],
+      pairs: [],
+      accepted: [],
+    };
+    const contradictions = [
+      { kind: 'cycle' as const, rules: [], steps: [], setAside: null, accepted: null, sentence: 'Round in a circle.' },
+    ];
+    const text = (about: Partial<typeof job>) =>
+      sheetText(sheetOf(makeVehicle('2026-03-02', { jobs: [{ ...job, ...about }] })));
+    expect(text({})).toContain('Gearbox: used unit. The maker’s own order comes before this one.');
+    expect(text({})).toContain('Ask for the fluid first.');
+    expect(text({ makerOrder })).toContain('Order after “TX 12”, read on 4 Mar 2026.');
+    expect(text({})).not.toContain('not settled');
+    expect(text({ plan: { ...job.plan, contradictions } })).toContain('The order is not settled');
   });
 
   it('names a refused code as refused and does not ask for it in hand', () => {

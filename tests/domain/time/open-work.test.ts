@@ -80,7 +80,7 @@ describe('a vehicle with a dead module', () => {
     const second = find(items, `step:${job.id}:${write.id}`);
     expect(second).toMatchObject({ after: [first.id, `part:${part.id}`], minutes: 40 });
     const last = find(items, `job:${job.id}`);
-    expect(last.after).toEqual([second.id, `part:${part.id}`, `code:${request.id}`]);
+    expect(last.after).toEqual([second.id, `code:${request.id}`]);
     expect(last).toMatchObject({ minutes: 20, wait: { kind: 'programming', groups: ['module: body'] } });
   });
 

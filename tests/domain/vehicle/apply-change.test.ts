@@ -1,10 +1,13 @@
 // A change gives a new record or a reason: stamps, references and removals. The rules of single facts and sections have their own tests.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { generalPack } from '../../../app/domain/programming/general-pack.ts';
+import type { JobModule, ProgrammingJob } from '../../../app/domain/programming/programming-job.ts';
 import { applyChange, describeChange } from '../../../app/domain/vehicle/apply-change.ts';
 import { type FactList, factListSchema, type VehicleChange } from '../../../app/domain/vehicle/change.ts';
 import { type Vehicle, vehicleSchema } from '../../../app/domain/vehicle/vehicle.ts';
 import { arbitraryVehicle } from '../../helpers/arbitrary-vehicle.ts';
+import { jobModule, plannedJob } from '../../helpers/planned-job.ts';
 import {
   makeAttempt,
   makeCodeRequest,
@@ -22,7 +25,7 @@ import {
 
 const today = '2026-03-10';
 const stamp = { by: 'manager-1', at: '2026-03-10T09:00:00.000Z' };
-const context = { today, market: 'US', stamp } as const;
+const context = { today, market: 'US', stamp, rulePack: generalPack } as const;
 
 function apply(vehicle: Vehicle, change: VehicleChange): Vehicle {
   const result = applyChange(vehicle, change, context);
@@ -71,14 +74,16 @@ describe('putting a fact', () => {
   it('refuses a reference to something that is not in the record, naming the field', () => {
     const vehicle = makeVehicle('2026-03-01');
     const gone = 'gone-1';
+    const planned = (module: Partial<JobModule>, about: Partial<ProgrammingJob> = {}) =>
+      plannedJob(today, [jobModule('radio', 'kept', module)], about);
     const cases: readonly (readonly [VehicleChange, string, string])[] = [
       [put('parts', makePart(today, { faultId: gone })), 'faultId', 'fault'],
       [put('labour', makeLabour(today, { faultId: gone })), 'faultId', 'fault'],
       [put('sublets', makeSublet(today, { faultId: gone })), 'faultId', 'fault'],
       [put('codeRequests', makeCodeRequest(today, { faultId: gone })), 'faultId', 'fault'],
-      [put('jobs', makeJob(today, { faultId: gone })), 'faultId', 'fault'],
-      [put('jobs', makeJob(today, { partId: gone })), 'partId', 'part'],
-      [put('jobs', makeJob(today, { codeRequestId: gone })), 'codeRequestId', 'code request'],
+      [put('jobs', planned({}, { faultId: gone })), 'faultId', 'fault'],
+      [put('jobs', planned({ partId: gone })), 'modules.0.partId', 'part'],
+      [put('jobs', planned({ codeRequestId: gone })), 'modules.0.codeRequestId', 'code request'],
       [put('attempts', makeAttempt(today, makeJob(today), 'step-x')), 'jobId', 'programming job'],
     ];
     for (const [change, field, what] of cases)
@@ -88,26 +93,23 @@ describe('putting a fact', () => {
   });
 
   it('refuses an attempt at a step that its job does not have', () => {
-    const job = makeJob(today, { steps: [makeStep()] });
+    const job = plannedJob(today, [jobModule('radio', 'kept')]);
     const attempt = makeAttempt(today, job, 'another-step');
     expect(refused(makeVehicle(today, { jobs: [job] }), put('attempts', attempt))).toEqual([
-      { field: 'stepId', sentence: 'The job on Body has no such step. Choose one of its steps.' },
+      { field: 'stepId', sentence: 'The plan of “Body” has no such step. Choose one of its steps.' },
     ]);
   });
 
-  it('refuses to take a step out of a job that was attempted, and lets the others go', () => {
-    const tried = makeStep({ title: 'write it' });
-    const untried = makeStep();
-    const job = makeJob(today, { steps: [tried, untried] });
-    const vehicle = makeVehicle(today, { jobs: [job], attempts: [makeAttempt(today, job, tried.id)] });
-    expect(refused(vehicle, put('jobs', { ...job, steps: [untried] } as never))).toEqual([
-      {
-        field: 'steps',
-        sentence:
-          '“write it” was attempted already and stays in the job. Say why it is not needed instead of taking it out.',
-      },
+  it('refuses an attempt at a step that cannot be begun, and a plan that the rules do not give', () => {
+    const job = plannedJob(today, [jobModule('radio', 'kept')]);
+    const vehicle = makeVehicle(today, { jobs: [job] });
+    expect(refused(vehicle, put('attempts', makeAttempt(today, job, 'clear-codes')))).toMatchObject([
+      { field: 'override', sentence: expect.stringContaining('First: ') },
     ]);
-    expect(apply(vehicle, put('jobs', { ...job, steps: [tried] } as never)).jobs[0]?.steps).toEqual([tried]);
+    expect(apply(vehicle, put('attempts', makeAttempt(today, job, 'scan-before'))).attempts).toHaveLength(1);
+    const ungated = job.plan.steps.map((step) => ({ ...step, gates: [] }));
+    const another = { ...job, id: 'job-other', plan: { ...job.plan, steps: ungated } };
+    expect(refused(vehicle, put('jobs', another))).toMatchObject([{ field: 'plan' }]);
   });
 });
 
@@ -174,10 +176,10 @@ describe('any record', () => {
     'faults',
     'parts',
     'codeRequests',
-    'jobs',
-    'attempts',
     'scans',
     'batteryReadings',
+    'jobs',
+    'attempts',
     'labour',
     'sublets',
     'otherCosts',

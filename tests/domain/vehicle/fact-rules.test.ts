@@ -38,7 +38,7 @@ describe('what has happened does not lie in the future', () => {
   const job = makeJob(today);
   const cases: readonly (readonly [FactList, { id: string }, string])[] = [
     ['scans', makeScan(tomorrow), future('takenOn', 'The day of the scan')],
-    ['jobs', makeJob(tomorrow), future('openedOn', 'The day the job was opened')],
+    ['jobs', makeJob(early, { openedOn: tomorrow }), future('openedOn', 'The day the job was opened')],
     ['attempts', makeAttempt(tomorrow, job, 'step-1'), future('on', 'The day of the attempt')],
     ['labour', makeLabour(tomorrow), future('workedOn', 'The day of the work')],
     ['otherCosts', makeOtherCost(tomorrow, 1), future('spentOn', 'The day of the cost')],

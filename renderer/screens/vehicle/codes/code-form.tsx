@@ -56,7 +56,10 @@ function ProofFields({ edit }: { readonly edit: Editing<CodeRequestValue> }) {
 
 export function CodeForm({ edit }: { readonly edit: Editing<CodeRequestValue> }) {
   const { vehicle, today, currency, view } = useVehicle();
-  const modules = usedWords([...vehicle.faults.map((fault) => fault.module), ...vehicle.jobs.map((job) => job.module)]);
+  const modules = usedWords([
+    ...vehicle.faults.map((fault) => fault.module),
+    ...vehicle.jobs.flatMap((job) => job.modules.map(({ name }) => name)),
+  ]);
   return (
     <>
       <div className="field-grid">

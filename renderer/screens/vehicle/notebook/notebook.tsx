@@ -4,8 +4,8 @@ import { useEffect, useState } from 'react';
 import type { CaseSummary } from '../../../../app/contract/case-summary.ts';
 import { showCents } from '../../../../app/domain/shared/cents.ts';
 import { ask } from '../../../bridge.ts';
+import { routeWords } from '../../../text/programming.ts';
 import { notebookText } from '../../../text/scans.ts';
-import { jobText } from '../../../text/vehicle-work.ts';
 import { useVehicle } from '../page/vehicle-context.ts';
 
 /** Not before a person has stopped typing for this long. */
@@ -68,9 +68,7 @@ export function Notebook(props: NotebookProps) {
       {routes.length > 0 && (
         <p>
           {notebookText.routes}:{' '}
-          {routes
-            .map(({ route, worked, tried }) => notebookText.route(jobText.routes[route], worked, tried))
-            .join('; ')}
+          {routes.map(({ route, worked, tried }) => notebookText.route(routeWords[route], worked, tried)).join('; ')}
         </p>
       )}
       {leftAsTheyWere > 0 && <p className="quiet">{notebookText.left(leftAsTheyWere)}</p>}

@@ -21,7 +21,8 @@ export function goToSection(section: SectionKey, inside?: string): void {
     const target =
       inside === undefined
         ? null
-        : (place.querySelector<HTMLElement>('.is-current .step-actions button') ??
+        : (place.querySelector<HTMLElement>('.is-first .step-actions button') ??
+          place.querySelector<HTMLElement>('.is-current .step-actions button') ??
           place.querySelector<HTMLElement>('button'));
     (target ?? element).focus({ preventScroll: true });
   });

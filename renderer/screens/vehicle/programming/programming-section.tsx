@@ -1,10 +1,12 @@
-// Modules to be programmed: the jobs with their steps in order. Finished jobs are folded to their head.
+// Modules to be programmed: the jobs with their plans. Finished jobs are folded to their head.
 import './programming.css';
+import './steps.css';
 import { useRef } from 'react';
 import { jobProgress } from '../../../../app/domain/programming/job-progress.ts';
 import { newIdentifier } from '../../../state/new-identifier.ts';
+import { useRulePack } from '../../../state/rule-pack-store.ts';
+import { jobText } from '../../../text/programming.ts';
 import { sectionNames } from '../../../text/vehicle-entries.ts';
-import { jobText } from '../../../text/vehicle-work.ts';
 import { Button } from '../../../ui/button.tsx';
 import { EmptyState } from '../../../ui/empty-state.tsx';
 import { likelyFault } from '../fresh-facts.ts';
@@ -12,9 +14,10 @@ import { FactForm } from '../ledger/fact-form.tsx';
 import { closeEntry, openEntry, useOpenEntry } from '../ledger/open-entries.ts';
 import { useVehicle } from '../page/vehicle-context.ts';
 import { VehicleSection } from '../page/vehicle-section.tsx';
-import { freshJob } from './fresh-job.ts';
-import { JobBlock, jobKind } from './job-block.tsx';
+import { JobBlock } from './job-block.tsx';
+import { freshJob } from './job-draft.ts';
 import { JobForm } from './job-form.tsx';
+import { jobKind } from './job-kind.ts';
 
 export function ProgrammingSection() {
   const state = useVehicle();
@@ -23,10 +26,12 @@ export function ProgrammingSection() {
   const entry = useOpenEntry(place);
   const root = useRef<HTMLDivElement>(null);
   const canWrite = state.canPut('jobs');
+  const { pack, hasFailed } = useRulePack(canWrite);
   const isNew = entry?.isNew === true && !vehicle.jobs.some((job) => job.id === entry.id);
   const progress = vehicle.jobs.map((job) => jobProgress(vehicle, job));
   const open = progress.filter((job) => !job.isClosed);
   const closed = progress.filter((job) => job.isClosed);
+  const planning = { pack, today, attempts: vehicle.attempts, before: null };
   const close = () => {
     closeEntry(place);
     requestAnimationFrame(() => root.current?.querySelector<HTMLElement>('.ledger-add button')?.focus());
@@ -45,32 +50,33 @@ export function ProgrammingSection() {
         ) : undefined
       }
     >
+      {hasFailed && <p className="job-missing">{jobText.noRules}</p>}
       {isNew && entry !== null && canWrite && (
-        <div className="ledger-new">
+        <div className="ledger-new job-new">
           <FactForm
             key={entry.id}
-            kind={jobKind(vehicle.identity.drive)}
+            kind={jobKind(planning)}
             fact={freshJob(entry.id, today, vehicle, likelyFault(vehicle))}
             name={jobText.add}
             entry={entry}
             onSaved={close}
             onClosed={close}
           >
-            {(edit) => <JobForm edit={edit} />}
+            {(edit) => <JobForm edit={edit} planning={planning} />}
           </FactForm>
         </div>
       )}
       {vehicle.jobs.length === 0 && !isNew && <EmptyState sentence={jobText.empty} />}
       {open.length > 0 && <p className="section-note">{jobText.comesFirst}</p>}
       {open.map(({ job }) => (
-        <JobBlock key={job.id} job={job} />
+        <JobBlock key={job.id} job={job} pack={pack} />
       ))}
       {closed.map(({ job }) => (
         <details key={job.id} className="closed-job">
           <summary>
-            {job.module} <span className="quiet">{jobText.closed}</span>
+            {job.title} <span className="quiet">{jobText.closed}</span>
           </summary>
-          <JobBlock job={job} />
+          <JobBlock job={job} pack={pack} />
         </details>
       ))}
     </VehicleSection>

@@ -1,149 +1,148 @@
-// One step of a programming job: where it stands, its cautions, its attempts, and the place to record the next one.
-import { useRef } from 'react';
-import type { StepProgress } from '../../../../app/domain/programming/job-progress.ts';
-import type { Attempt, AttemptDraft, ProgrammingJob } from '../../../../app/domain/programming/programming-job.ts';
-import { cautions } from '../../../../app/domain/work/cautions.ts';
+// One step of a plan: where it stands, what blocks it, its cautions and attempts. What can be done with it is in step-buttons.tsx.
+import { useRef, useState } from 'react';
+import type { Desk } from '../../../../app/contract/views.ts';
+import type { AttemptDraft } from '../../../../app/domain/programming/attempt.ts';
+import type { JobProgress, StepProgress } from '../../../../app/domain/programming/job-progress.ts';
+import { offerRoutes } from '../../../../app/domain/programming/routes.ts';
 import { newIdentifier } from '../../../state/new-identifier.ts';
-import { notify } from '../../../state/notice-store.ts';
-import { errorSentence } from '../../../text/errors.ts';
+import { useRouteHistory } from '../../../state/route-history.ts';
+import { seedDraft } from '../../../state/use-edit-draft.ts';
+import { jobText, routeWords } from '../../../text/programming.ts';
 import { sayDay } from '../../../text/say-day.ts';
-import { jobText } from '../../../text/vehicle-work.ts';
-import { Button } from '../../../ui/button.tsx';
 import { showMinutes } from '../labour/minutes-text.ts';
 import { personName } from '../ledger/choices.ts';
+import { draftKey } from '../ledger/fact-form.tsx';
 import { withoutStamp } from '../ledger/fact-kind.ts';
 import { closeEntry, openEntry, useOpenEntry } from '../ledger/open-entries.ts';
 import { CautionLine } from '../page/caution-line.tsx';
 import { useVehicle } from '../page/vehicle-context.ts';
 import { AttemptForm } from './attempt-form.tsx';
-import { freshAttempt, isSimple } from './fresh-attempt.ts';
+import { AttemptLines } from './attempt-lines.tsx';
+import { ReasonForm } from './reason-form.tsx';
+import { failedRoutes, freshAttempt, likelyRoute, waitsForTitles } from './step-actions.ts';
+import { StepButtons } from './step-buttons.tsx';
+import { StepWhy } from './step-why.tsx';
+import { useJobChange } from './use-job-change.ts';
 
-export type StepRowProps = {
-  readonly job: ProgrammingJob;
-  readonly progress: StepProgress;
-  readonly number: number;
-};
+export type StepRowProps = { readonly job: JobProgress; readonly progress: StepProgress };
 
-function volts(attempt: Attempt): string {
-  const { voltsBefore, voltsLowest, voltsAfter } = attempt;
-  if (voltsBefore === null && voltsLowest === null && voltsAfter === null) return '';
-  const show = (value: number | null) => (value === null ? '–' : value.toFixed(1));
-  return jobText.volts(show(voltsBefore), show(voltsLowest), show(voltsAfter));
+function marksOf({ job, steps }: JobProgress, progress: StepProgress, today: string, desk: Desk): readonly string[] {
+  const { step, state, doneOn, leftOut } = progress;
+  const first = state === 'later' ? waitsForTitles(job, progress, steps) : [];
+  const marks = [
+    state === 'done' && doneOn !== null ? jobText.doneOn(sayDay(doneOn, today)) : '',
+    leftOut === null ? '' : jobText.leftOut(leftOut.reason, personName(desk, leftOut.by), sayDay(leftOut.on, today)),
+    first.length > 0 ? jobText.afterSteps(first) : '',
+    step.typicalMinutes === null || state === 'done' || state === 'left-out'
+      ? ''
+      : jobText.about(showMinutes(step.typicalMinutes)),
+  ];
+  return marks.filter((mark) => mark !== '');
 }
 
-function Attempts({
-  attempts,
-  onOpen,
-}: {
-  readonly attempts: readonly Attempt[];
-  readonly onOpen: (id: string) => void;
-}) {
-  const { desk, today, canPut } = useVehicle();
-  if (attempts.length === 0) return null;
-  return (
-    <ul className="attempts" aria-label={jobText.attempts}>
-      {attempts.map((attempt) => {
-        const words = [
-          sayDay(attempt.on, today),
-          jobText.routes[attempt.route],
-          personName(desk, attempt.person),
-          volts(attempt),
-          attempt.message,
-        ].filter((word) => word !== '');
-        const line = (
-          <>
-            <b className={`attempt-outcome is-${attempt.outcome}`}>{jobText.outcomes[attempt.outcome]}</b>{' '}
-            {words.join(' · ')}
-          </>
-        );
-        return (
-          <li key={attempt.id}>
-            {canPut('attempts') ? (
-              <button type="button" className="ledger-open" onClick={() => onOpen(attempt.id)}>
-                {line}
-              </button>
-            ) : (
-              line
-            )}
-          </li>
-        );
-      })}
-    </ul>
-  );
-}
-
-export function StepRow({ job, progress, number }: StepRowProps) {
+export function StepRow({ job, progress }: StepRowProps) {
   const vehicleState = useVehicle();
-  const { today, desk, canPut } = vehicleState;
-  const { step, state, attempts } = progress;
-  const place = `${vehicleState.id}/attempts/${step.id}`;
+  const { id: vehicleId, today, desk, view, canPut } = vehicleState;
+  const { step, state, attempts, number, reasons, notes } = progress;
+  const place = `${vehicleId}/attempts/${job.job.id}/${step.id}`;
   const entry = useOpenEntry(place);
   const row = useRef<HTMLLIElement>(null);
-  const isCurrent = state === 'next' || state === 'blocked';
-  const fresh = (id: string): AttemptDraft => freshAttempt(id, { job, step, today, person: desk.person.id, attempts });
+  const [isLeavingOut, setIsLeavingOut] = useState(false);
+  const changeJob = useJobChange(job.job);
+  const isNext = job.next.includes(progress);
+  const isCurrent = isNext || state === 'blocked';
+  const isWritable = canPut('attempts') && vehicleState.vehicle.sale === null;
+  const module = job.job.modules.find(({ id }) => id === step.moduleId);
+  const hasFailed = failedRoutes(progress).length > 0 && state !== 'done';
+  // Asked for only where somebody is about to choose a route.
+  const wantsHistory = isWritable && step.routes.length > 1 && (entry !== null || hasFailed);
+  const history = useRouteHistory(wantsHistory ? (module?.kind ?? null) : null, view.revision);
+  const offer = history === null ? null : offerRoutes(step, failedRoutes(progress), history);
+  const ranked = hasFailed ? (offer?.routes.map(({ route }) => route) ?? []) : [];
+  const about = { jobId: job.job.id, today, person: desk.person.id, route: likelyRoute(progress, ranked) };
   const kept = attempts.find((attempt) => attempt.id === entry?.id);
   const close = () => {
     closeEntry(place);
+    setIsLeavingOut(false);
     // Done: on to the step that is next now. Else back to where it was opened.
     requestAnimationFrame(() => {
-      const next = row.current?.closest('.job')?.querySelector<HTMLElement>('.step.is-current .step-actions button');
+      const next = row.current?.closest('.job')?.querySelector<HTMLElement>('.step.is-first .step-actions button');
       (next ?? row.current?.querySelector<HTMLElement>('button'))?.focus();
     });
   };
-  const doneToday = async () => {
-    const attempt = { ...fresh(newIdentifier()), route: 'by-hand' as const };
-    const answer = await vehicleState.change({ kind: 'put', list: 'attempts', item: attempt });
-    if (answer.ok) close();
-    else notify('problem', errorSentence(answer.error));
+  const open = (route: typeof about.route | null) => {
+    const id = newIdentifier();
+    if (route !== null) seedDraft(draftKey(vehicleId, 'attempts', id), { route });
+    openEntry(place, id, { isNew: true });
   };
-  const marks = [
-    state === 'done' && progress.doneOn !== null ? jobText.doneOn(sayDay(progress.doneOn, today)) : '',
-    state === 'left-out' ? jobText.leftOut(step.leftOutReason) : '',
-    state === 'blocked' ? jobText.waits(progress.blockedBy) : '',
-    step.typicalMinutes === null || state === 'done' ? '' : jobText.about(`${showMinutes(step.typicalMinutes)} h`),
-  ].filter((mark) => mark !== '');
-  const canRecord =
-    canPut('attempts') && entry === null && (state === 'next' || state === 'later' || attempts.length > 0);
+  const leaveOut = (reason: string) =>
+    changeJob({ leftOut: [...job.job.leftOut, { stepId: step.id, reason, by: desk.person.id, on: today }] });
+  const isFirst = isNext && job.next[0] === progress;
+  const names = ['step', `is-${state}`, isCurrent ? 'is-current' : '', isFirst ? 'is-first' : ''];
   return (
     <li
       ref={row}
-      className={`step is-${state}${isCurrent ? ' is-current' : ''}`}
-      aria-current={isCurrent ? 'step' : undefined}
+      className={names.filter((name) => name !== '').join(' ')}
+      aria-current={isFirst ? 'step' : undefined}
+      data-step={step.id}
     >
       <span className="step-number">{number}</span>
       <div className="step-body">
         <div className="step-head">
           <span className="step-title">{step.title}</span>
-          <span className="unseen">{jobText.states[state]}</span>
-          <span className="step-marks">{marks.join(' · ')}</span>
+          <span className={isNext ? 'step-next' : 'unseen'}>{isFirst ? jobText.isNext : jobText.states[state]}</span>
+          <span className="step-marks">{marksOf(job, progress, today, desk).join(' · ')}</span>
           {step.cannotBeUndone && state !== 'done' && <b className="step-final">{jobText.cannotBeUndone}</b>}
-          <span className="step-actions">
-            {canRecord && state === 'next' && isSimple(step) && (
-              <Button label={`${jobText.doneToday}: ${step.title}`} onPress={() => void doneToday()}>
-                {jobText.doneToday}
-              </Button>
-            )}
-            {canRecord && (
-              <Button
-                kind={state === 'next' && !isSimple(step) ? 'main' : state === 'next' ? 'plain' : 'quiet'}
-                label={jobText.recordFor(step.title)}
-                onPress={() => openEntry(place, newIdentifier(), { isNew: true })}
-              >
-                {state === 'next' ? jobText.record : jobText.recordShort}
-              </Button>
-            )}
-          </span>
         </div>
-        {state !== 'done' && step.detail !== '' && <p className="step-detail">{step.detail}</p>}
-        {isCurrent && step.cautions.map((caution) => <CautionLine key={caution} caution={caution} />)}
-        {state === 'later' && step.cautions.length > 0 && (
-          <p className="step-detail">{step.cautions.map((caution) => cautions[caution].title).join(' · ')}</p>
+        {isCurrent && step.detail !== '' && <p className="step-detail">{step.detail}</p>}
+        {isCurrent && step.routes.some((route) => route !== 'by-hand') && (
+          <p className="step-detail">{jobText.routesOf(step.routes.map((route) => routeWords[route]))}</p>
         )}
-        <Attempts attempts={attempts} onOpen={(id) => openEntry(place, id)} />
+        {isCurrent && step.cautions.map((caution) => <CautionLine key={caution} caution={caution} />)}
+        {state === 'blocked' && (
+          <ul className="step-reasons">
+            {reasons.map(({ what, sentence }) => (
+              <li key={what}>{sentence}</li>
+            ))}
+          </ul>
+        )}
+        {notes.map((note) => (
+          <p key={note} className="step-note">
+            {note}
+          </p>
+        ))}
+        <AttemptLines attempts={attempts} onOpen={canPut('attempts') ? (id) => openEntry(place, id) : null} />
+        {isWritable && hasFailed && entry === null && (
+          <p className="step-offer" role="status">
+            {offer === null ? jobText.readingHistory : offer.sentence}
+          </p>
+        )}
+        {isWritable && entry === null && !isLeavingOut && (
+          <StepButtons
+            job={job}
+            progress={progress}
+            isNext={isNext}
+            offer={hasFailed ? offer : null}
+            onOpen={open}
+            onLeaveOut={() => setIsLeavingOut(true)}
+            onDone={close}
+          />
+        )}
+        {isCurrent && <StepWhy job={job.job} stepId={step.id} />}
+        {isLeavingOut && (
+          <ReasonForm
+            label={jobText.forStep(jobText.leaveOut, step.title)}
+            ask={jobText.leaveOutReason}
+            saveLabel={jobText.leaveOutSave}
+            onSave={leaveOut}
+            onClose={close}
+          />
+        )}
         {entry !== null && canPut('attempts') && (
           <AttemptForm
-            attempt={kept === undefined ? fresh(entry.id) : withoutStamp<AttemptDraft>(kept)}
-            name={step.title}
+            attempt={kept === undefined ? freshAttempt(entry.id, progress, about) : withoutStamp<AttemptDraft>(kept)}
+            progress={progress}
+            offer={offer}
             entry={entry}
             onClosed={close}
           />

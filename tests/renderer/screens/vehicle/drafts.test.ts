@@ -3,21 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { codeRequestDraftSchema } from '../../../../app/domain/codes/code-request.ts';
 import { faultDraftSchema } from '../../../../app/domain/diagnosis/fault.ts';
 import { scanDraftSchema } from '../../../../app/domain/diagnosis/scan.ts';
-import { programmingJobDraftSchema } from '../../../../app/domain/programming/programming-job.ts';
 import { codeRequestValue, finishCodeRequest } from '../../../../renderer/screens/vehicle/codes/code-draft.ts';
 import { faultValue, finishFault } from '../../../../renderer/screens/vehicle/faults/fault-draft.ts';
 import { freshCodeRequest, freshFault } from '../../../../renderer/screens/vehicle/fresh-facts.ts';
 import { withoutStamp } from '../../../../renderer/screens/vehicle/ledger/fact-kind.ts';
-import { freshJob } from '../../../../renderer/screens/vehicle/programming/fresh-job.ts';
-import { finishJob, jobValue, movedStep } from '../../../../renderer/screens/vehicle/programming/job-draft.ts';
 import { finishScan, scanValue } from '../../../../renderer/screens/vehicle/scans/scan-draft.ts';
 import { exampleVehicle } from '../../../helpers/sheet-example.ts';
-
-let made = 0;
-const newIdentifier = () => {
-  made += 1;
-  return `made-${String(made).padStart(4, '0')}`;
-};
 
 function finished(result: { readonly ok: boolean; readonly value?: unknown }): unknown {
   if (!result.ok) throw new Error('Refused.');
@@ -46,13 +37,6 @@ describe('opening and saving without a change', () => {
       expect(scanDraftSchema.parse(finished(finishScan(scanValue(scan))))).toEqual(scan);
     }
   });
-
-  it('leaves a programming job as it was', () => {
-    for (const kept of exampleVehicle.jobs) {
-      const job = withoutStamp<typeof kept>(kept);
-      expect(programmingJobDraftSchema.parse(finished(finishJob(jobValue(job), 'hybrid', newIdentifier)))).toEqual(job);
-    }
-  });
 });
 
 describe('a fault being written', () => {
@@ -78,36 +62,5 @@ describe('a code request being written', () => {
     const value = codeRequestValue(freshCodeRequest('code-0001', '2026-03-18'));
     const half = { ...value, proof: { document: ' ', checkedOn: '2026-03-18', checkedBy: 'mara' } };
     expect(codeRequestDraftSchema.parse(finished(finishCodeRequest(half))).proof).toBeNull();
-  });
-});
-
-describe('a programming job being written', () => {
-  const fresh = { ...freshJob('job-00001', '2026-03-18', exampleVehicle, null), module: 'Body control module' };
-
-  it('begins with the usual steps unless that is declined', () => {
-    const withSteps = programmingJobDraftSchema.parse(
-      finished(finishJob(jobValue(fresh), 'combustion', newIdentifier)),
-    );
-    expect(withSteps.steps.length).toBeGreaterThan(8);
-    expect(new Set(withSteps.steps.map((step) => step.id)).size).toBe(withSteps.steps.length);
-    const declined = { ...jobValue(fresh), withUsualSteps: false };
-    expect(programmingJobDraftSchema.parse(finished(finishJob(declined, 'combustion', newIdentifier))).steps).toEqual(
-      [],
-    );
-  });
-
-  it('takes the fault, the part and the code request that belong together', () => {
-    const fault = exampleVehicle.faults.find((candidate) => candidate.id === 'fault-body') ?? null;
-    const job = freshJob('job-00002', '2026-03-18', { ...exampleVehicle, jobs: [] }, fault);
-    expect(job).toMatchObject({ faultId: 'fault-body', partId: 'part-body', codeRequestId: 'code-body' });
-  });
-
-  it('moves a step by one place and not beyond the ends', () => {
-    const steps = exampleVehicle.jobs[0]?.steps ?? [];
-    const ids = (list: typeof steps | ReturnType<typeof movedStep>) => list.map((step) => step.id);
-    const moved = movedStep(steps, 1, -1);
-    expect(ids(moved).slice(0, 2)).toEqual([steps[1]?.id, steps[0]?.id]);
-    expect(movedStep(steps, 0, -1)).toBe(steps);
-    expect(movedStep(steps, steps.length - 1, 1)).toBe(steps);
   });
 });

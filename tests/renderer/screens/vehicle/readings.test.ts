@@ -5,7 +5,6 @@ import { sumCents } from '../../../../app/domain/shared/cents.ts';
 import { freshPart } from '../../../../renderer/screens/vehicle/fresh-facts.ts';
 import { costRows } from '../../../../renderer/screens/vehicle/money/cost-table.ts';
 import { partState } from '../../../../renderer/screens/vehicle/parts/part-state.ts';
-import { freshAttempt, isSimple } from '../../../../renderer/screens/vehicle/programming/fresh-attempt.ts';
 import { readComparison } from '../../../../renderer/screens/vehicle/scans/comparison-rows.ts';
 import { dayWords } from '../../../../renderer/screens/vehicle/strip/day-words.ts';
 import { exampleToday, exampleVehicle, reckonExample } from '../../../helpers/sheet-example.ts';
@@ -98,24 +97,6 @@ describe('the table of costs', () => {
     expect(sumCents(rows.map((row) => row.byState.committed))).toBe(costs.committedCents);
     expect(sumCents(rows.map((row) => row.byState['to-come']))).toBe(costs.toComeCents);
     expect(rows.flatMap((row) => row.lines)).toHaveLength(costs.lines.length);
-  });
-});
-
-describe('a new attempt at a step', () => {
-  const job = exampleVehicle.jobs[0];
-  const step = job?.steps.find((candidate) => candidate.cannotBeUndone);
-  if (job === undefined || step === undefined) throw new Error('The example has a step that cannot be undone.');
-  const situation = { job, step, today: exampleToday, person: 'tomas' };
-  const attempt = { ...freshAttempt('att-00001', { ...situation, attempts: [] }), entered: { by: 'tomas', at: '' } };
-
-  it('does not offer a route first that has just failed', () => {
-    const failed = { ...attempt, outcome: 'failed' as const };
-    expect(freshAttempt('att-00002', { ...situation, attempts: [failed] }).route).not.toBe(failed.route);
-  });
-
-  it('is more than one press where a step cannot be undone', () => {
-    expect(isSimple(step)).toBe(false);
-    expect(isSimple({ ...step, cannotBeUndone: false, needsCode: false, cautions: [] })).toBe(true);
   });
 });
 
