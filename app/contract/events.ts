@@ -25,6 +25,7 @@ export const events = {
       'next-jobs',
       'sheets',
       'setup',
+      'money',
     ]),
   }),
 } as const satisfies Record<string, z.ZodType>;

@@ -8,6 +8,8 @@ import { ok } from '../domain/shared/result.ts';
 import { type BackTest, backTest } from '../domain/time/back-test.ts';
 import type { TurnaroundHistory } from '../domain/time/turnaround.ts';
 import { turnaroundSummary } from '../domain/time/turnaround.ts';
+import { providerGroups } from '../domain/time/turnaround-cases.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import { type Answer, type DeskContext, refuse } from './desk-context.ts';
 import { moneyTable } from './money-tables.ts';
 
@@ -16,6 +18,18 @@ const outsideKinds = ['arrival', 'part', 'code', 'sublet', 'paper'] as const;
 /** The figure is about the forecasts of late; it would take long over years of sales. */
 const testedVehicles = 120;
 const slowestShown = 12;
+const fewestShown = 3;
+
+/** The history knows whom the shop waited for by folded names; people know them as they wrote them. */
+function providerNames(vehicles: readonly Vehicle[]): ReadonlyMap<string, string> {
+  const names = vehicles.flatMap(({ purchase, parts, codeRequests, sublets }) => [
+    purchase.source,
+    ...parts.map(({ supplier }) => supplier),
+    ...codeRequests.map(({ askedOf }) => askedOf),
+    ...sublets.map(({ supplier }) => supplier),
+  ]);
+  return new Map(names.flatMap((name) => providerGroups(name).map((group) => [group, name.trim()])));
+}
 
 const tests = new WeakMap<TurnaroundHistory, BackTest>();
 
@@ -28,7 +42,13 @@ function overviewOf(context: DeskContext): MoneyOverview {
     return { vehicle, reckoning, prospect: context.prospect(vehicle, reckoning, forecast) };
   });
   const summary = turnaroundSummary(context.forecasts.history(shop, today), outsideKinds, today);
-  const slowest = summary.filter(({ group, cases }) => group !== 'all' && cases >= 3).slice(0, slowestShown);
+  const names = providerNames(vehicles.map(({ vehicle }) => vehicle));
+  const slowest = summary
+    .flatMap((one) => {
+      const name = names.get(one.group);
+      return name === undefined || one.cases < fewestShown ? [] : [{ ...one, group: name }];
+    })
+    .slice(0, slowestShown);
   return moneyOverview(vehicles, shop, { today, slowest });
 }
 

@@ -39,6 +39,7 @@ function viewItems(actions: MenuActions, options: MenuOptions): MenuItemConstruc
     { label: menuText.nextJobs, accelerator: `${screenKey}+2`, click: () => send('next-jobs') },
     { label: menuText.sheets, accelerator: `${screenKey}+3`, click: () => send('sheets') },
     { label: menuText.setup, accelerator: `${screenKey}+4`, click: () => send('setup') },
+    { label: menuText.money, accelerator: `${screenKey}+5`, click: () => send('money') },
     separator,
     { label: menuText.larger, accelerator: 'CommandOrControl+Plus', click: () => zoom(1) },
     ...hiddenKeys(['CommandOrControl+=', 'CommandOrControl+numadd'], () => zoom(1)),

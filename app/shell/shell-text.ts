@@ -21,6 +21,7 @@ export const menuText = {
   nextJobs: 'Next jobs',
   sheets: 'Sheets',
   setup: 'Setup',
+  money: 'Money',
   larger: 'Larger',
   smaller: 'Smaller',
   usualSize: 'Usual size',

@@ -1,5 +1,6 @@
 // The screen of the route. The only place that knows them all.
 import { LotScreen } from '../screens/lot/lot-screen.tsx';
+import { MoneyScreen } from '../screens/money/money-screen.tsx';
 import { NextJobsScreen } from '../screens/next-jobs/next-jobs-screen.tsx';
 import { SetupScreen } from '../screens/setup/setup-screen.tsx';
 import { SheetsScreen } from '../screens/sheets/sheets-screen.tsx';
@@ -19,6 +20,8 @@ export function Screen({ route }: { readonly route: Route }) {
       return <TakeInScreen />;
     case 'sheets':
       return <SheetsScreen {...(route.vehicleId ? { vehicleId: route.vehicleId } : {})} />;
+    case 'money':
+      return <MoneyScreen />;
     case 'setup':
       return <SetupScreen />;
   }

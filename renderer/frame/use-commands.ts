@@ -47,6 +47,7 @@ function run(command: Command): void {
     case 'next-jobs':
     case 'sheets':
     case 'setup':
+    case 'money':
       goTo({ screen: command });
       return;
   }

@@ -9,10 +9,11 @@ export type Route =
   | { readonly screen: 'take-in' }
   | { readonly screen: 'next-jobs' }
   | { readonly screen: 'sheets'; readonly vehicleId?: string }
-  | { readonly screen: 'setup' };
+  | { readonly screen: 'setup' }
+  | { readonly screen: 'money' };
 
 /** The screens of the top bar in their order; Alt and their number go to them. */
-export const screensInOrder = ['lot', 'next-jobs', 'sheets', 'setup'] as const;
+export const screensInOrder = ['lot', 'next-jobs', 'sheets', 'setup', 'money'] as const;
 
 export type VehiclePlace = GateItem['place'];
 

@@ -6,6 +6,7 @@ export const frameText = {
   'next-jobs': 'Next jobs',
   sheets: 'Sheets',
   setup: 'Setup',
+  money: 'Money',
   setupUnsaved: 'Setup (not saved)',
   skipToScreen: 'Go to the screen',
   atTheDesk: 'At the desk',

@@ -7,7 +7,7 @@ export const keyGroups: readonly {
   {
     where: 'Everywhere',
     keys: [
-      { key: 'Alt+1  to  Alt+4', does: 'Lot, Next jobs, Sheets, Setup' },
+      { key: 'Alt+1  to  Alt+5', does: 'Lot, Next jobs, Sheets, Setup, Money' },
       { key: '/  or  Ctrl+F', does: 'Search in the Lot' },
       { key: 'N  or  Ctrl+N', does: 'Take a vehicle in' },
       { key: 'Ctrl+Z', does: 'Undo the last saved change; inside a text field, the typing' },

@@ -45,6 +45,7 @@ describe('the menu', () => {
     ['Next jobs', 'next-jobs'],
     ['Sheets', 'sheets'],
     ['Setup', 'setup'],
+    ['Money', 'money'],
     ['Find', 'find'],
     ['About Lotwright', 'about'],
   ])('%s does %s', (label, command) => {

@@ -54,11 +54,13 @@ export function MoneySection({ costs }: { readonly costs: Costs }) {
   return (
     <VehicleSection section="money" title={moneyText.title}>
       <div className="section-columns">
-        <CostFigures costs={costs} />
+        <div>
+          <CostFigures costs={costs} />
+          {view.prospect !== null && <FinishOrLetGoFacts prospect={view.prospect} />}
+        </div>
         <div>
           <TargetsForm />
           <MarginFacts costs={costs} />
-          {view.prospect !== null && <FinishOrLetGoFacts prospect={view.prospect} />}
         </div>
       </div>
     </VehicleSection>
