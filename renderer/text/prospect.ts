@@ -79,3 +79,25 @@ export const prospectText = {
   balance: 'Owed to the lender',
   nextPayment: (cents: number, day: Day, today: Day) => `${showCents(cents)} due ${sayDay(day, today)}`,
 } as const;
+
+export const whatIfText = {
+  title: 'Try out',
+  hint: 'Nothing is kept until you press Keep; then it is the same as entering it where it belongs.',
+  asking: 'Asking price',
+  extra: 'One more cost',
+  extraWhat: 'What for',
+  wait: 'Comes on another day',
+  expectedOn: 'Expected on',
+  fault: 'Decide otherwise about',
+  decision: 'Decision to try',
+  reason: 'Why it is left',
+  asItIs: 'as it is',
+  now: 'Now',
+  changed: 'Then',
+  margin: 'Margin when finished',
+  notWeighed: 'cannot be weighed',
+  keep: 'Keep',
+  putBack: 'Put back',
+  nothingTried: 'Nothing is being tried out.',
+  mayNotKeep: 'Nothing can be changed here now.',
+} as const;

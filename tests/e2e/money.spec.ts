@@ -84,6 +84,29 @@ test('a vehicle weighs finishing against letting go, with what each is made of',
   await expect(page.getByRole('table', { name: 'What the forecast is made of' })).toContainText('a setting');
 });
 
+test('a price and a cost are tried out, put back, tried again and kept', async ({ page }) => {
+  await openVehicle(page, 'P-1');
+  const money = section(page, 'Targets and money');
+  await money.getByText('Try out').first().click();
+  const tried = money.getByRole('table', { name: 'Try out' });
+  const margin = tried.getByRole('row', { name: /^Margin when finished/ });
+  // 12,000 less 10,192.
+  await expect(margin).toContainText('1,808.00');
+  await money.getByLabel('Asking price').fill('12,500');
+  await money.getByLabel('One more cost').fill('200');
+  await money.getByLabel('What for').fill('Towing');
+  await expect(margin).toContainText('2,108.00');
+  await money.getByRole('button', { name: 'Put back' }).click();
+  await expect(margin).not.toContainText('2,108.00');
+  await expect(section(page, 'Other costs')).not.toContainText('Towing');
+  await money.getByLabel('One more cost').fill('200');
+  await money.getByLabel('What for').fill('Towing');
+  await expect(margin).toContainText('1,608.00');
+  await money.getByRole('button', { name: 'Keep' }).click();
+  await expect(section(page, 'Other costs')).toContainText('Towing');
+  await expect(margin.getByRole('cell').first()).toHaveText('1,608.00');
+});
+
 for (const theme of ['light', 'dark'] as const)
   test(`Money is accessible, ${theme}`, async ({ page }) => {
     await page.getByLabel('Light or dark').selectOption(theme);

@@ -13,6 +13,7 @@ import { VehicleSection } from '../page/vehicle-section.tsx';
 import { CostFigures } from './cost-figures.tsx';
 import { FinishOrLetGoFacts } from './finish-or-let-go.tsx';
 import { MarginFacts } from './margin-facts.tsx';
+import { WhatIf } from './what-if.tsx';
 
 function TargetsForm() {
   const { vehicle, currency } = useVehicle();
@@ -56,7 +57,12 @@ export function MoneySection({ costs }: { readonly costs: Costs }) {
       <div className="section-columns">
         <div>
           <CostFigures costs={costs} />
-          {view.prospect !== null && <FinishOrLetGoFacts prospect={view.prospect} />}
+          {view.prospect !== null && (
+            <>
+              <FinishOrLetGoFacts prospect={view.prospect} />
+              <WhatIf />
+            </>
+          )}
         </div>
         <div>
           <TargetsForm />
