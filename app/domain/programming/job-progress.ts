@@ -114,8 +114,23 @@ function outside(seen: Seen, steps: readonly StepProgress[], index: PlanIndex) {
   return { missing: [...missing.values()], inHandOn };
 }
 
-/** The steps of the plan with where each stands, and what the job as a whole waits for. */
+const known = new WeakMap<Vehicle, WeakMap<ProgrammingJob, JobProgress>>();
+
+/**
+ * The steps of the plan with where each stands, and what the job as a whole waits for. Gates, waits and sheets ask for the same job of the
+ * same record again and again; records are never altered in place, so what was worked out once holds.
+ */
 export function jobProgress(vehicle: Vehicle, job: ProgrammingJob): JobProgress {
+  const ofVehicle = known.get(vehicle) ?? new WeakMap<ProgrammingJob, JobProgress>();
+  known.set(vehicle, ofVehicle);
+  const before = ofVehicle.get(job);
+  if (before) return before;
+  const progress = workOutProgress(vehicle, job);
+  ofVehicle.set(job, progress);
+  return progress;
+}
+
+function workOutProgress(vehicle: Vehicle, job: ProgrammingJob): JobProgress {
   const { plan } = job;
   const seen = { vehicle, job };
   const index = indexOf(plan);
