@@ -13,6 +13,7 @@ import {
   personSchema,
   type Rates,
   ratesSchema,
+  rulePacksSchema,
   type SellingTerms,
   type Shop,
   sellingTermsSchema,
@@ -28,6 +29,7 @@ export const shopParts = [
   'rates',
   'people',
   'checklist',
+  'rulePacks',
   'fundingPlans',
   'saleTax',
   'selling',
@@ -61,6 +63,7 @@ export type ShopDrafts = {
   readonly rates: TypedRates | null;
   readonly people: readonly Person[] | null;
   readonly checklist: readonly Check[] | null;
+  readonly rulePacks: Shop['rulePacks'] | null;
   readonly fundingPlans: Blankable<Shop['fundingPlans']> | null;
   readonly saleTax: Blankable<SaleTax> | null;
   readonly selling: SellingTerms | null;
@@ -77,6 +80,7 @@ export const noDrafts: ShopDrafts = {
   rates: null,
   people: null,
   checklist: null,
+  rulePacks: null,
   fundingPlans: null,
   saleTax: null,
   selling: null,
@@ -101,6 +105,7 @@ export const partSchemas = {
   rates: ratesSchema,
   people: z.array(personSchema).min(1).max(60),
   checklist: z.array(checkSchema).max(60),
+  rulePacks: rulePacksSchema,
   fundingPlans: fundingPlansSchema,
   saleTax: saleTaxSchema,
   selling: sellingTermsSchema,

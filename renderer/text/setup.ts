@@ -24,6 +24,7 @@ export const setupText = {
     rates: 'Rates',
     people: 'People',
     checklist: 'Checklist',
+    rulePacks: 'Rules of programming',
     fundingPlans: 'Funding plans',
     saleTax: 'Tax on a sale',
     selling: 'Selling',

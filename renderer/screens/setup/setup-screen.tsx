@@ -19,6 +19,7 @@ import { FundingSection } from './funding-section.tsx';
 import { InspectionSection } from './inspection-section.tsx';
 import { PeopleSection } from './people-section.tsx';
 import { RatesSection } from './rates-section.tsx';
+import { RulePackSection } from './rule-pack-section.tsx';
 import { SellingSection } from './selling-section.tsx';
 import { SupportSection } from './support-section.tsx';
 import { TaxSection } from './tax-section.tsx';
@@ -115,6 +116,7 @@ function Sections({ desk }: { readonly desk: Desk }) {
         <SupportSection {...section} kept={shop.supportRanges} />
         <InspectionSection {...section} kept={shop.inspection} today={desk.today} />
       </div>
+      <RulePackSection {...section} kept={shop.rulePacks} today={desk.today} />
     </>
   );
 }
