@@ -88,7 +88,7 @@ export async function add(page: Page, name: string, entries: Readonly<Record<str
 }
 
 /** Presses the button that saves a form, and waits until the form is gone: the program closes it only once it is saved. */
-export async function keep(open: Locator, button: 'Add' | 'Save' | 'Record the sale'): Promise<void> {
+export async function keep(open: Locator, button: 'Add' | 'Save' | 'Record the sale' | 'Accept it'): Promise<void> {
   await open.getByRole('button', { name: button, exact: true }).click();
   await expect(open).toHaveCount(0);
 }
