@@ -139,7 +139,14 @@ for (const theme of themes) {
         await expectAccessible(page, 'setup');
         await page.getByRole('button', { name: 'Add a check' }).click();
         await page.getByRole('button', { name: 'Add a person' }).click();
-        await expectAccessible(page, 'setup with new lines');
+        const rules = form(page, 'Rules of programming');
+        await rules.getByRole('button', { name: /^Write the VIN into/ }).click();
+        await rules.getByRole('button', { name: /^vin-before-configuration/ }).click();
+        await expectAccessible(page, 'setup with new lines, a step and a rule');
+        await rules.getByRole('button', { name: 'As text (JSON) …' }).click();
+        await expect(page.getByRole('dialog')).toBeVisible();
+        await expectAccessible(page, 'the rules as text');
+        await page.keyboard.press('Escape');
         const technician = page
           .getByLabel('At the desk')
           .getByRole('option', { name: /, technician$/ })

@@ -27,7 +27,7 @@ function ModuleRow({ edit, module, index, names }: RowProps) {
   const at = (field: keyof JobModule) => edit.problemAt(`modules.${index}.${field}`);
   const requests = vehicle.codeRequests.map((request) => ({ value: request.id, label: codeName(request) }));
   return (
-    <fieldset className="module-row">
+    <fieldset className="job-module">
       <legend className="field-label">{jobText.module(index + 1)}</legend>
       <TextField
         label={jobText.name}
@@ -103,7 +103,7 @@ export function ModuleRows({ edit }: { readonly edit: Editing<JobValue> }) {
         </p>
       )}
       {offered.some(({ kind }) => kind === 'high-voltage') && <p className="field-hint">{jobText.highVoltageHint}</p>}
-      <div className="module-offers">
+      <div className="job-module-offers">
         {offered.map(({ kind, name }) => (
           <Button key={kind} onPress={() => edit.set({ modules: [...modules, keptModule(kind, name, modules)] })}>
             {jobText.alsoKept(name)}

@@ -2,9 +2,23 @@
 // says the same in words, so nothing in here can be pressed.
 import type { JobProgress, StepProgress } from '../../../../app/domain/programming/job-progress.ts';
 import { jobText } from '../../../text/programming.ts';
-import { type PicturePlace, pictureOf, rowHeight } from './plan-picture-places.ts';
+import { type PicturePlace, type Point, pictureOf } from './plan-picture-places.ts';
 
 const radius = 10;
+
+/** Level where it passes a column, bent between them. */
+function curve(points: readonly Point[]): string {
+  return points
+    .map(({ x, y }, at) => {
+      const before = points[at - 1];
+      if (before === undefined) return `M${x} ${y}`;
+      const start = before.x + radius;
+      const end = x - radius;
+      const middle = (start + end) / 2;
+      return `H${start}C${middle} ${before.y} ${middle} ${y} ${end} ${y}H${x}`;
+    })
+    .join('');
+}
 
 function Shape({ state, x, y }: { readonly state: StepProgress['state']; readonly x: number; readonly y: number }) {
   switch (state) {
@@ -62,7 +76,7 @@ export function PlanPicture({ progress }: { readonly progress: JobProgress }) {
       <div className="plan-picture-scroll">
         <svg
           width={picture.width}
-          height={picture.height + rowHeight / 2}
+          height={picture.height}
           role="img"
           aria-label={jobText.pictureLabel(
             steps.length,
@@ -71,21 +85,12 @@ export function PlanPicture({ progress }: { readonly progress: JobProgress }) {
             next.map(({ number }) => number),
           )}
         >
-          <g transform={`translate(0 ${rowHeight / 4})`}>
-            {picture.links.map(({ from, to }) => {
-              const middle = (from.x + to.x) / 2;
-              return (
-                <path
-                  key={`${from.progress.step.id} ${to.progress.step.id}`}
-                  className="plan-link"
-                  d={`M${from.x + radius} ${from.y}C${middle} ${from.y} ${middle} ${to.y} ${to.x - radius} ${to.y}`}
-                />
-              );
-            })}
-            {picture.places.map((place) => (
-              <Node key={place.progress.step.id} place={place} />
-            ))}
-          </g>
+          {picture.links.map(({ from, to, points }) => (
+            <path key={`${from} ${to}`} className="plan-link" d={curve(points)} />
+          ))}
+          {picture.places.map((place) => (
+            <Node key={place.progress.step.id} place={place} />
+          ))}
         </svg>
       </div>
       <ul className="plan-legend">

@@ -4,7 +4,7 @@ import { gates } from '../../../../app/domain/programming/gate-kind.ts';
 import { isToldByRecord } from '../../../../app/domain/programming/job-facts.ts';
 import type { StepProgress } from '../../../../app/domain/programming/job-progress.ts';
 import type { KeptStep } from '../../../../app/domain/programming/kept-plan.ts';
-import { indexOf } from '../../../../app/domain/programming/plan-index.ts';
+import { indexOf, type PlanIndex } from '../../../../app/domain/programming/plan-index.ts';
 import type { ProgrammingJob, Tick } from '../../../../app/domain/programming/programming-job.ts';
 import type { ProgrammingRoute } from '../../../../app/domain/programming/programming-route.ts';
 import type { Day } from '../../../../app/domain/shared/day.ts';
@@ -82,7 +82,23 @@ export function vouchables(job: ProgrammingJob, { step, reasons }: StepProgress)
   });
 }
 
-/** Titles of the steps that a later step waits for: those that must come first, and those that bring about what it asks for. */
+/** All steps that cannot begin before this one, however many lie between. */
+function behind(id: string, after: PlanIndex['after']): ReadonlySet<string> {
+  const reached = new Set<string>();
+  const open = [id];
+  for (let at = open.pop(); at !== undefined; at = open.pop())
+    for (const one of after.get(at) ?? []) {
+      if (reached.has(one)) continue;
+      reached.add(one);
+      open.push(one);
+    }
+  return reached;
+}
+
+/**
+ * Titles of the steps that a later step waits for: those that must come first, and those that bring about what it asks for. Of several that
+ * lie one behind the other only the last is named: the others say themselves what they wait for.
+ */
 export function waitsForTitles(
   job: ProgrammingJob,
   { step, reasons }: StepProgress,
@@ -91,5 +107,10 @@ export function waitsForTitles(
   const ids = new Set(reasons.filter(({ kind }) => kind === 'step').map(({ what }) => what));
   for (const { gate, providers } of indexOf(job.plan).gatesOf.get(step.id) ?? [])
     if (reasons.some(({ kind, what }) => kind === 'gate' && what === gate)) for (const { id } of providers) ids.add(id);
-  return steps.filter((one) => ids.has(one.step.id) && one.state !== 'done').map((one) => one.step.title);
+  const waited = steps.filter((one) => ids.has(one.step.id) && one.state !== 'done');
+  const isLast = (id: string) => {
+    const later = behind(id, indexOf(job.plan).after);
+    return !waited.some((one) => later.has(one.step.id));
+  };
+  return waited.filter((one) => isLast(one.step.id)).map((one) => one.step.title);
 }

@@ -84,4 +84,16 @@ describe('a blocked step', () => {
     if (!write) throw new Error('no step');
     expect(waitsForTitles(job, write, steps)).toEqual(['Connect the supply and write down the volts']);
   });
+
+  it('of those that lie one behind the other it names the last only', () => {
+    const { steps } = progressOf(vehicle);
+    const fit = steps.find((one) => one.step.id === 'fit--body');
+    if (!fit) throw new Error('no step');
+    // It also asks for the lead off and for what is saved before the lead comes off.
+    expect(fit.reasons.length).toBeGreaterThan(1);
+    expect(waitsForTitles(job, fit, steps)).toEqual([
+      'Find out whether the used Body can be matched to this vehicle',
+      'Take the old Body out, label it and keep it',
+    ]);
+  });
 });
