@@ -88,7 +88,10 @@ test('a body module is exchanged: routes, VIN, a reason to go on, and a radio th
   });
 
   await test.step('what cannot be undone is refused on another VIN, and the right one is not shown', async () => {
-    const open = await fillAttempt(page, software, { route: 'On the vehicle', vin: 'KW757278', voltsBefore: '13.4' });
+    const open = await fillAttempt(page, software, { route: 'On the vehicle', vin: 'KW757278', voltsBefore: '11.9' });
+    await expect(open.getByRole('status').filter({ hasText: '11.9 V before programming is too low' })).toBeVisible();
+    await open.getByLabel('Volts before', { exact: true }).fill('13.4');
+    await expect(open.getByText('is too low')).toHaveCount(0);
     await open.getByRole('button', { name: 'Add', exact: true }).click();
     const vin = open.getByLabel('Last eight of the VIN, read from the vehicle *');
     await expect(vin).toBeFocused();

@@ -25,6 +25,7 @@ import type { OpenEntry } from '../ledger/open-entries.ts';
 import { useVehicle } from '../page/vehicle-context.ts';
 import { BigChoice } from './big-choice.tsx';
 import { asksVolts } from './step-actions.ts';
+import { SupportWarnings } from './support-warnings.tsx';
 
 type AttemptValue = Typed<AttemptDraft> & { readonly id: string };
 
@@ -131,6 +132,11 @@ export function AttemptForm({ attempt, progress, offer, entry, onClosed }: Attem
                 <NumberField label={jobText.voltsBefore} {...edit.at('voltsBefore')} {...volts} />
                 <NumberField label={jobText.voltsLowest} {...edit.at('voltsLowest')} {...volts} />
                 <NumberField label={jobText.voltsAfter} {...edit.at('voltsAfter')} {...volts} />
+                <SupportWarnings
+                  before={edit.value.voltsBefore}
+                  lowest={edit.value.voltsLowest}
+                  after={edit.value.voltsAfter}
+                />
               </>
             )}
             <SelectField
