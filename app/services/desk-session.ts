@@ -71,8 +71,21 @@ export type DeskSessionOptions = DeskDependencies & {
   readonly report: (what: string, error: unknown) => void;
 };
 
+/** How long the page has to draw its first rows before the backup of the day takes its share of the machine. */
+const drawingMs = 1500;
+
+/** A promise for the moment after the first screen; `giveUp` makes it come true at once, because nobody looks any more. */
+function whenFirstRowsAreOut() {
+  let giveUp: () => void = () => undefined;
+  const areOut = new Promise<void>((resolve) => {
+    giveUp = resolve;
+  });
+  return { areOut, giveUp, wereSent: () => void setTimeout(giveUp, drawingMs).unref() };
+}
+
 export async function openDeskSession(options: DeskSessionOptions): Promise<Result<DeskSession, AppError>> {
-  const opened = await openStore(options, options.fleetFolder);
+  const firstRows = whenFirstRowsAreOut();
+  const opened = await openStore(options, options.fleetFolder, { backUpAfter: firstRows.areOut });
   if (!opened.ok) return refuseStorage(opened.error);
   const context = new DeskContext(options, opened.value);
   let lastToday = context.today();
@@ -99,6 +112,7 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
 
   return ok({
     answer: (name, input) => {
+      if (name === 'lot:read') return answerNow(name, input).finally(firstRows.wereSent);
       if (!channels[name].mutates) return answerNow(name, input);
       const turn = queue.then(() => answerNow(name, input));
       queue = turn;
@@ -112,6 +126,7 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
     },
     close: async () => {
       await queue;
+      firstRows.giveUp();
       await context.store.close();
     },
   });

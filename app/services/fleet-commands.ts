@@ -4,9 +4,13 @@ import { ok } from '../domain/shared/result.ts';
 import { openFleet } from '../storage/open-fleet.ts';
 import { type Answer, type DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
 
-export function openStore(deps: DeskDependencies, folder: string, takeOver = false) {
+export function openStore(
+  deps: DeskDependencies,
+  folder: string,
+  how: { readonly takeOver?: boolean; readonly backUpAfter?: Promise<void> } = {},
+) {
   const secondFolder = deps.deskSettings.get().secondBackupFolder;
-  return openFleet({ folder, clock: deps.clock, owner: deps.owner, createFolder: true, secondFolder, takeOver });
+  return openFleet({ folder, clock: deps.clock, owner: deps.owner, createFolder: true, secondFolder, ...how });
 }
 
 async function exchangeStore(
@@ -17,7 +21,7 @@ async function exchangeStore(
   const earlier = context.store;
   // The same folder is let go of first, or its own lock would stand in the way.
   if (takeOver) await earlier.close();
-  const opened = await openStore(context.deps, folder, takeOver);
+  const opened = await openStore(context.deps, folder, { takeOver });
   if (!opened.ok) return refuseStorage(opened.error);
   context.store = opened.value;
   context.forecasts.forget();

@@ -39,6 +39,8 @@ export type StoreParts = {
   readonly lock: FleetLock | null;
   readonly left: readonly BadFile[];
   readonly state: StoreState;
+  /** The backup of the day waits for this; null: it begins at once. */
+  readonly backUpAfter: Promise<void> | null;
 };
 
 /** Shared by the store and the pieces it is made of, because a fleet can be lost to another desk while it is open. */
@@ -59,14 +61,14 @@ export class FleetStore {
   private readonly parts: StoreParts;
   private readonly queue = createWriteQueue();
   private readonly timer: NodeJS.Timeout | null;
-  /** The backup of the day, begun when the fleet was opened; null inside when there was one already or nothing to keep. */
+  /** The backup of the day, begun when the fleet was opened or soon after; null inside when there was one already or nothing to keep. */
   readonly dailyBackup: Promise<Result<BackupMade | null, StorageProblem>>;
 
   constructor(parts: StoreParts) {
     this.parts = parts;
     this.folder = parts.folder;
     this.timer = parts.lock ? setInterval(() => void this.keepAlive(), refreshEveryMilliseconds).unref() : null;
-    this.dailyBackup = parts.state.readOnly ? Promise.resolve(ok(null)) : parts.backups.makeIfDue();
+    this.dailyBackup = parts.state.readOnly ? Promise.resolve(ok(null)) : this.backUpForTheDay();
   }
 
   /** Null when the fleet may be changed here. */
@@ -176,8 +178,15 @@ export class FleetStore {
   async close(): Promise<void> {
     if (this.timer) clearInterval(this.timer);
     await this.queue.close();
+    await this.dailyBackup;
     await this.parts.backups.settle();
     await this.parts.lock?.release();
+  }
+
+  private async backUpForTheDay(): Outcome<BackupMade | null> {
+    const { backUpAfter, backups } = this.parts;
+    if (backUpAfter !== null) await backUpAfter;
+    return backups.makeIfDue();
   }
 
   private change<Value>(job: () => Outcome<Value>): Outcome<Value> {

@@ -41,6 +41,8 @@ export type OpenFleetOptions = {
   readonly createFolder?: boolean;
   /** A person has decided to take over from a desk that was not heard of for `staleAfterMinutes`. */
   readonly takeOver?: boolean;
+  /** The backup of the day waits for this, so that it does not keep the first screen. It must come true before `close`. */
+  readonly backUpAfter?: Promise<void>;
   /** For tests of migrations. */
   readonly kinds?: RecordKinds;
 };
@@ -178,7 +180,9 @@ async function openStore(
     records = new FleetRecords(setting, migrated.ok ? migrated.value : found);
   }
   if (state.readOnly) await lock?.release();
-  return new FleetStore({ folder, kinds, clock, records, backups, lock: state.readOnly ? null : lock, left, state });
+  const backUpAfter = options.backUpAfter ?? null;
+  const held = state.readOnly ? null : lock;
+  return new FleetStore({ folder, kinds, clock, records, backups, lock: held, left, state, backUpAfter });
 }
 
 /** Only records this program names itself can be asked of later backups. */

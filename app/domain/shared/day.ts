@@ -21,9 +21,16 @@ export function dayNumber(day: Day): number {
   return date.getTime() / millisecondsInDay;
 }
 
+/** Days already written out: a fleet's reckoning asks for the same few hundred again and again. */
+const writtenDays = new Map<number, Day>();
+
 /** The calendar day with this number counted from 1970-01-01. */
 export function dayFromNumber(number: number): Day {
-  return new Date(number * millisecondsInDay).toISOString().slice(0, 10);
+  const written = writtenDays.get(number);
+  if (written !== undefined) return written;
+  const day = new Date(number * millisecondsInDay).toISOString().slice(0, 10);
+  writtenDays.set(number, day);
+  return day;
 }
 
 /** True for the text of a day that exists: '2024-02-29' yes, '2023-02-29' no. */
