@@ -39,7 +39,6 @@ function shopProblems(shop: Shop): readonly Problem[] {
 
 /** People and checks that records refer to are switched off, not removed. */
 function removalProblems(context: DeskContext, before: Shop, after: Shop): readonly Problem[] {
-  const vehicles = [...context.store.vehicles().values()].map((kept) => JSON.stringify(kept.data));
   const removed = [
     ...before.people
       .filter((person) => !after.people.some((other) => other.id === person.id))
@@ -51,6 +50,9 @@ function removalProblems(context: DeskContext, before: Shop, after: Shop): reado
       .filter((plan) => !after.fundingPlans.some((other) => other.id === plan.id))
       .map(({ id, name }) => ({ id, name, field: 'fundingPlans' })),
   ];
+  // Writing out the whole fleet is for the rare removal, not for every change of a rate.
+  if (removed.length === 0) return [];
+  const vehicles = [...context.store.vehicles().values()].map((kept) => JSON.stringify(kept.data));
   return removed
     .filter(({ id }) => vehicles.some((text) => text.includes(`"${id}"`)))
     .map(({ field, name }) => ({
