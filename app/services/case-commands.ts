@@ -2,9 +2,9 @@
 import type { CaseSummary } from '../contract/case-summary.ts';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { similarCases } from '../domain/fleet/similar-cases.ts';
+import { rightsOf } from '../domain/people/role-rights.ts';
 import { ok } from '../domain/shared/result.ts';
 import type { Answer, DeskContext } from './desk-context.ts';
-import { rightsOf } from './role-rules.ts';
 
 const mostCases = 6;
 const mostFixes = 5;

@@ -4,6 +4,7 @@ import type { EventName, EventPayload } from '../contract/events.ts';
 import type { Desk, LotRow, VehicleView } from '../contract/views.ts';
 import type { Person, Shop } from '../domain/fleet/shop.ts';
 import { type Prospect, weighVehicle } from '../domain/money/weigh-vehicle.ts';
+import { rightsOf } from '../domain/people/role-rights.ts';
 import { currentPack } from '../domain/programming/current-pack.ts';
 import type { Day } from '../domain/shared/day.ts';
 import { fail, type Result } from '../domain/shared/result.ts';
@@ -19,7 +20,7 @@ import { defaultShop } from './default-shop.ts';
 import { ForecastCache } from './forecast-cache.ts';
 import { lotRow, vehicleView } from './lot-rows.ts';
 import { ReckoningCache } from './reckoning-cache.ts';
-import { maySeeVehicle, rightsOf, rowFor, viewFor } from './role-rules.ts';
+import { maySeeVehicle, rowFor, viewFor } from './role-rules.ts';
 import { UndoStack } from './undo-stack.ts';
 
 export type Outside = {

@@ -1,9 +1,10 @@
 // Works out the forecasts of the lot after its rows have gone out, in short slices, so that nobody waits for them.
 import { setImmediate } from 'node:timers';
 import type { ReadyDays } from '../contract/views.ts';
+import { rightsOf } from '../domain/people/role-rights.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { DeskContext } from './desk-context.ts';
-import { maySeeVehicle, rightsOf } from './role-rules.ts';
+import { maySeeVehicle } from './role-rules.ts';
 
 /** How long one slice may keep the program from answering something else. */
 const sliceMs = 12;

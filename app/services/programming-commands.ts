@@ -1,5 +1,6 @@
 // What the page asks about programming beyond one vehicle: the rules in force, how routes worked before, what can be done next. Reads only.
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
+import { rightsOf } from '../domain/people/role-rights.ts';
 import { currentPack } from '../domain/programming/current-pack.ts';
 import { routeHistory } from '../domain/programming/route-history.ts';
 import { ok } from '../domain/shared/result.ts';
@@ -7,7 +8,6 @@ import { type NextJobs, nextJobs } from '../domain/time/next-jobs.ts';
 import { vehicleTitle } from '../domain/vehicle/identity.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Answer, DeskContext } from './desk-context.ts';
-import { rightsOf } from './role-rules.ts';
 
 export async function readRulePack(context: DeskContext): Answer<ChannelOutput<'programming:pack'>> {
   return ok(currentPack(context.shop()));

@@ -1,88 +1,10 @@
-// Who may see and change what, by role. Decided here, in the main process; hiding a button is only politeness.
+// Holds every change and every view against the table of rights, in the main process; hiding a button is only politeness.
 import type { LotRow, VehicleView } from '../contract/views.ts';
 import type { Role } from '../domain/fleet/shop.ts';
-import type { SheetKind } from '../domain/sheets/sheet.ts';
-import type { FactList, Section, VehicleChange } from '../domain/vehicle/change.ts';
+import { type Rights, rightsOf } from '../domain/people/role-rights.ts';
+import type { VehicleChange } from '../domain/vehicle/change.ts';
 import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
-
-type Rights = {
-  readonly seesMoney: boolean;
-  readonly seesForecast: boolean;
-  readonly seesPartPrices: boolean;
-  readonly seesCodes: boolean;
-  readonly puts: readonly FactList[];
-  readonly removes: readonly FactList[];
-  readonly sets: readonly Section[];
-  readonly decides: boolean;
-  readonly prints: readonly SheetKind[];
-};
-
-const everyList: readonly FactList[] = [
-  'scans',
-  'batteryReadings',
-  'faults',
-  'jobs',
-  'attempts',
-  'parts',
-  'codeRequests',
-  'labour',
-  'sublets',
-  'otherCosts',
-  'signOffs',
-  'notes',
-];
-const workshopLists: readonly FactList[] = [
-  'scans',
-  'batteryReadings',
-  'faults',
-  'jobs',
-  'attempts',
-  'parts',
-  'labour',
-  'signOffs',
-  'notes',
-];
-
-const rightsByRole: Readonly<Record<Role, Rights>> = {
-  manager: {
-    seesForecast: true,
-    seesMoney: true,
-    seesPartPrices: true,
-    seesCodes: true,
-    puts: everyList,
-    removes: everyList,
-    sets: ['identity', 'purchase', 'arrival', 'targets', 'sale'],
-    decides: true,
-    prints: ['job-sheet', 'readiness-sheet'],
-  },
-  technician: {
-    seesForecast: true,
-    seesMoney: false,
-    seesPartPrices: true,
-    seesCodes: true,
-    puts: workshopLists,
-    removes: workshopLists,
-    sets: ['identity', 'arrival'],
-    decides: false,
-    prints: ['job-sheet', 'readiness-sheet'],
-  },
-  sales: {
-    seesForecast: false,
-    seesMoney: false,
-    seesPartPrices: false,
-    seesCodes: false,
-    puts: ['signOffs', 'notes'],
-    removes: [],
-    sets: [],
-    decides: false,
-    prints: ['readiness-sheet'],
-  },
-};
-
-export function rightsOf(role: Role): Rights {
-  return rightsByRole[role];
-}
 
 /** Sales sees what can be shown to a buyer: proven, not sold. Everybody else sees the whole lot. */
 export function maySeeVehicle(role: Role, vehicle: Vehicle, reckoning: VehicleReckoning): boolean {

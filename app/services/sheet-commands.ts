@@ -2,13 +2,13 @@
 import { mkdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
+import { rightsOf } from '../domain/people/role-rights.ts';
 import { ok } from '../domain/shared/result.ts';
 import type { Sheet, SheetKind } from '../domain/sheets/sheet.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Kept } from '../storage/kept.ts';
 import { type Answer, type DeskContext, refuse } from './desk-context.ts';
 import { makeSheet, printSheet, sheetFileName } from './printer.ts';
-import { rightsOf } from './role-rules.ts';
 
 function sheetsFolder(context: DeskContext): string {
   return join(context.store.folder, 'sheets');

@@ -1,45 +1,34 @@
-// What is offered to each role on this screen. A courtesy only: the main process decides, by its own table, whatever the page asks.
+// What is offered to each role on this screen, read from the same table that the main process enforces.
 import type { Role } from '../../../app/domain/fleet/shop.ts';
+import { rightsOf } from '../../../app/domain/people/role-rights.ts';
+import type { SheetKind } from '../../../app/domain/sheets/sheet.ts';
 import type { FactList, Section } from '../../../app/domain/vehicle/change.ts';
 
-const workshopLists: readonly FactList[] = [
-  'scans',
-  'batteryReadings',
-  'faults',
-  'jobs',
-  'attempts',
-  'parts',
-  'labour',
-  'signOffs',
-  'notes',
-];
-const salesLists: readonly FactList[] = ['signOffs', 'notes'];
-
 export function mayPut(role: Role, list: FactList): boolean {
-  return role === 'manager' || (role === 'technician' ? workshopLists : salesLists).includes(list);
+  return rightsOf(role).puts.includes(list);
 }
 
 export function mayRemove(role: Role, list: FactList): boolean {
-  return role === 'manager' || (role === 'technician' && workshopLists.includes(list));
+  return rightsOf(role).removes.includes(list);
 }
 
 export function maySet(role: Role, section: Section): boolean {
-  return role === 'manager' || (role === 'technician' && (section === 'identity' || section === 'arrival'));
+  return rightsOf(role).sets.includes(section);
 }
 
 /** What is done about a fault is the manager's to say. */
 export function mayDecide(role: Role): boolean {
-  return role === 'manager';
+  return rightsOf(role).decides;
 }
 
 export function maySeeCodes(role: Role): boolean {
-  return role !== 'sales';
+  return rightsOf(role).seesCodes;
 }
 
 export function maySeePartPrices(role: Role): boolean {
-  return role !== 'sales';
+  return rightsOf(role).seesPartPrices;
 }
 
-export function mayPrint(role: Role, kind: 'job-sheet' | 'readiness-sheet'): boolean {
-  return role !== 'sales' || kind === 'readiness-sheet';
+export function mayPrint(role: Role, kind: SheetKind): boolean {
+  return rightsOf(role).prints.includes(kind);
 }

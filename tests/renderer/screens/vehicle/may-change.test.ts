@@ -1,9 +1,9 @@
 // What the screen offers to a role is what the main process lets it do: no dead buttons, nothing hidden that is allowed.
 import { describe, expect, it } from 'vitest';
 import { roleSchema } from '../../../../app/domain/fleet/shop.ts';
+import { rightsOf } from '../../../../app/domain/people/role-rights.ts';
 import { sheetKindSchema } from '../../../../app/domain/sheets/sheet.ts';
 import { factListSchema } from '../../../../app/domain/vehicle/change.ts';
-import { rightsOf } from '../../../../app/services/role-rules.ts';
 import {
   mayDecide,
   mayPrint,

@@ -1,0 +1,71 @@
+// What each role sees, enters, sets and prints: the one table. The main process enforces it (services/role-rules.ts); the page reads it
+// too, so that nothing is offered that would be refused.
+import type { Role } from '../fleet/shop.ts';
+import type { SheetKind } from '../sheets/sheet.ts';
+import { type FactList, factListSchema, type Section } from '../vehicle/change.ts';
+
+export type Rights = {
+  readonly seesMoney: boolean;
+  readonly seesForecast: boolean;
+  readonly seesPartPrices: boolean;
+  readonly seesCodes: boolean;
+  readonly puts: readonly FactList[];
+  readonly removes: readonly FactList[];
+  readonly sets: readonly Section[];
+  readonly decides: boolean;
+  readonly prints: readonly SheetKind[];
+};
+
+const workshopLists: readonly FactList[] = [
+  'scans',
+  'batteryReadings',
+  'faults',
+  'jobs',
+  'attempts',
+  'parts',
+  'labour',
+  'signOffs',
+  'notes',
+];
+
+const sections: readonly Section[] = ['identity', 'purchase', 'arrival', 'targets', 'sale'];
+
+const rightsByRole: Readonly<Record<Role, Rights>> = {
+  manager: {
+    seesForecast: true,
+    seesMoney: true,
+    seesPartPrices: true,
+    seesCodes: true,
+    puts: factListSchema.options,
+    removes: factListSchema.options,
+    sets: sections,
+    decides: true,
+    prints: ['job-sheet', 'readiness-sheet'],
+  },
+  technician: {
+    seesForecast: true,
+    seesMoney: false,
+    seesPartPrices: true,
+    seesCodes: true,
+    puts: workshopLists,
+    removes: workshopLists,
+    sets: ['identity', 'arrival'],
+    decides: false,
+    prints: ['job-sheet', 'readiness-sheet'],
+  },
+  sales: {
+    seesForecast: false,
+    seesMoney: false,
+    seesPartPrices: false,
+    seesCodes: false,
+    puts: ['signOffs', 'notes'],
+    removes: [],
+    sets: [],
+    decides: false,
+    prints: ['readiness-sheet'],
+  },
+};
+
+export function rightsOf(role: Role): Rights {
+  return rightsByRole[role];
+}
