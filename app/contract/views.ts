@@ -1,6 +1,7 @@
 // What the page is shown, as schemas: rows of the lot, one vehicle with its reckoning, the desk, the shop. Derived data only.
 import { z } from 'zod';
 import { personSchema, roleSchema, shopSchema } from '../domain/fleet/shop.ts';
+import { costGroups, costStates } from '../domain/money/cost-lines.ts';
 import type { Costs } from '../domain/money/costs.ts';
 import type { CurtailmentPayment } from '../domain/money/curtailments.ts';
 import type { FinishOrLetGo } from '../domain/money/finish-or-let-go.ts';
@@ -66,20 +67,8 @@ const costsSchema = z.strictObject({
   lines: z
     .array(
       z.strictObject({
-        group: z.enum([
-          'purchase',
-          'fees',
-          'transport',
-          'parts',
-          'cores',
-          'labour',
-          'sublet',
-          'codes',
-          'other',
-          'interest',
-          'overhead',
-        ]),
-        state: z.enum(['spent', 'committed', 'to-come']),
+        group: z.enum(costGroups),
+        state: z.enum(costStates),
         what: z.string(),
         cents: z.int(),
       }),

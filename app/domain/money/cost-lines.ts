@@ -5,21 +5,25 @@ import { type Cents, roundToCents } from '../shared/cents.ts';
 import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 
-export type CostGroup =
-  | 'purchase'
-  | 'fees'
-  | 'transport'
-  | 'parts'
-  | 'cores'
-  | 'labour'
-  | 'sublet'
-  | 'codes'
-  | 'other'
-  | 'interest'
-  | 'overhead';
+/** In the order of the way. */
+export const costGroups = [
+  'purchase',
+  'fees',
+  'transport',
+  'parts',
+  'cores',
+  'labour',
+  'sublet',
+  'codes',
+  'other',
+  'interest',
+  'overhead',
+] as const;
+export type CostGroup = (typeof costGroups)[number];
 
 /** 'spent': owed or paid. 'committed': ordered or agreed, not here. 'to-come': foreseen, nobody has committed to it. */
-export type CostState = 'spent' | 'committed' | 'to-come';
+export const costStates = ['spent', 'committed', 'to-come'] as const;
+export type CostState = (typeof costStates)[number];
 
 export type CostLine = {
   readonly group: CostGroup;

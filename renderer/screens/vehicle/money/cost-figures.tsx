@@ -1,10 +1,10 @@
 // The table of figures: one row a group, spent, committed and to come; each row opens to the lines it is made of.
 import { Fragment, useState } from 'react';
-import type { CostGroup } from '../../../../app/domain/money/cost-lines.ts';
+import { type CostGroup, costStates } from '../../../../app/domain/money/cost-lines.ts';
 import type { Costs } from '../../../../app/domain/money/costs.ts';
 import { type Cents, showCents } from '../../../../app/domain/shared/cents.ts';
 import { moneyText } from '../../../text/vehicle.ts';
-import { costRows, costStates } from './cost-table.ts';
+import { costRows } from './cost-table.ts';
 
 function amount(cents: Cents): string {
   return cents === 0 ? '' : showCents(cents);

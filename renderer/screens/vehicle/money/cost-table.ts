@@ -1,22 +1,7 @@
 // The costs of a vehicle by group and by how certain they are, for the table of figures. Pure; sums only what the reckoning gave.
-import type { CostGroup, CostLine, CostState } from '../../../../app/domain/money/cost-lines.ts';
+import { type CostGroup, type CostLine, type CostState, costGroups } from '../../../../app/domain/money/cost-lines.ts';
 import type { Costs } from '../../../../app/domain/money/costs.ts';
 import { type Cents, sumCents } from '../../../../app/domain/shared/cents.ts';
-
-export const costGroups: readonly CostGroup[] = [
-  'purchase',
-  'fees',
-  'transport',
-  'parts',
-  'cores',
-  'labour',
-  'sublet',
-  'codes',
-  'other',
-  'interest',
-  'overhead',
-];
-export const costStates: readonly CostState[] = ['spent', 'committed', 'to-come'];
 
 export type CostRow = {
   readonly group: CostGroup;
