@@ -1,7 +1,8 @@
 // Which rows the lot shows: those found by the search and of the standings asked for. Pure.
 import type { LotRow } from '../../../app/contract/views.ts';
 import { causesInOrder, type Standing } from '../../../app/domain/time/cause.ts';
-import { matchesWords, searchWords } from './lot-search.ts';
+import { searchWords } from '../../../app/domain/vehicle/vehicle-search.ts';
+import { matchesWords } from './lot-search.ts';
 
 /** In the order of the legend: the causes along the way, sold last. */
 export const standingsInOrder: readonly Standing[] = [...causesInOrder, 'sold'];

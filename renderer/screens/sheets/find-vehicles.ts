@@ -1,21 +1,15 @@
 // Which vehicles the sheets screen offers: those that hold every word typed, not sold first. Pure.
 import type { LotRow } from '../../../app/contract/views.ts';
-
-function plain(text: string): string {
-  return text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
-}
+import { holdsEveryWord, searchedText, searchWords } from '../../../app/domain/vehicle/vehicle-search.ts';
 
 const byNumber = new Intl.Collator('en', { numeric: true });
 
 /** Vehicles in stock by stock number, then sold ones; all of them when nothing is typed. */
 export function findVehicles(rows: readonly LotRow[], typed: string): readonly LotRow[] {
-  const words = plain(typed)
-    .split(/\s+/)
-    .filter((word) => word !== '');
+  const words = searchWords(typed);
   const found = rows.filter(({ identity }) => {
     const { stockNumber, vin, modelYear, make, model, colour } = identity;
-    const text = plain([stockNumber, vin, modelYear ?? '', make, model, colour].join('\n'));
-    return words.every((word) => text.includes(word));
+    return holdsEveryWord(searchedText([stockNumber, vin, modelYear, make, model, colour]), words);
   });
   const isSold = (row: LotRow) => row.held.now.standing === 'sold';
   return found.toSorted(

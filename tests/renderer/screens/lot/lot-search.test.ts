@@ -1,6 +1,7 @@
 // Finding a vehicle by what a person types.
 import { describe, expect, it } from 'vitest';
-import { matchesWords, searchWords } from '../../../../renderer/screens/lot/lot-search.ts';
+import { searchWords } from '../../../../app/domain/vehicle/vehicle-search.ts';
+import { matchesWords } from '../../../../renderer/screens/lot/lot-search.ts';
 import { makeRow } from './make-row.ts';
 
 const row = makeRow({
