@@ -8,6 +8,7 @@ import { Button } from '../../ui/button.tsx';
 import { CheckField } from '../../ui/check-field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { RemoveCell } from './remove-cell.tsx';
 
 type CheckRowProps = {
   readonly check: Check;
@@ -102,13 +103,12 @@ export function CheckRow(props: CheckRowProps) {
           {...at('isActive')}
         />
       </td>
-      <td className="setup-last">
-        {!isReadOnly && (
-          <Button kind="quiet" label={setupText.removeOf(title)} onPress={onRemove}>
-            {setupText.remove}
-          </Button>
-        )}
-      </td>
+      <RemoveCell
+        isReadOnly={isReadOnly}
+        label={setupText.removeOf(title)}
+        word={setupText.remove}
+        onRemove={onRemove}
+      />
     </tr>
   );
 }

@@ -12,10 +12,10 @@ import {
 } from '../../../app/domain/diagnosis/readiness-monitors.ts';
 import type { Blankable } from '../../state/shop-parts.ts';
 import { setupDiagnosisText as text } from '../../text/setup-diagnosis.ts';
-import { Button } from '../../ui/button.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { RemoveCell } from './remove-cell.tsx';
 
 export type TypedScheme = Blankable<InspectionScheme>;
 type TypedRule = Blankable<InspectionRule>;
@@ -195,17 +195,12 @@ export function InspectionRules({ scheme, isReadOnly, problemAt, onChange }: Sch
                   />
                 </div>
               </td>
-              <td className="setup-last">
-                {!isReadOnly && (
-                  <Button
-                    kind="quiet"
-                    label={text.removeRule(index + 1, name)}
-                    onPress={() => onChange({ ...scheme, rules: rules.filter((_, other) => other !== index) }, 'rules')}
-                  >
-                    {text.remove}
-                  </Button>
-                )}
-              </td>
+              <RemoveCell
+                isReadOnly={isReadOnly}
+                label={text.removeRule(index + 1, name)}
+                word={text.remove}
+                onRemove={() => onChange({ ...scheme, rules: rules.filter((_, other) => other !== index) }, 'rules')}
+              />
             </tr>
           );
         })}

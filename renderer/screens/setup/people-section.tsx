@@ -11,6 +11,7 @@ import { MoneyField } from '../../ui/money-field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import { focusLastField } from './focus-last-field.ts';
+import { RemoveCell } from './remove-cell.tsx';
 import { problemAt, SectionForm, type SectionProps } from './section-form.tsx';
 
 const roles = roleSchema.options.map((value) => ({ value, label: roleNames[value] }));
@@ -110,23 +111,18 @@ export function PeopleSection({
                     {...at(index, 'isActive')}
                   />
                 </td>
-                <td className="setup-last">
-                  {!isReadOnly && (
-                    <Button
-                      kind="quiet"
-                      label={setupText.removeOf(name)}
-                      onPress={() =>
-                        typeIntoShop(
-                          'people',
-                          people.filter((other) => other.id !== person.id),
-                          '',
-                        )
-                      }
-                    >
-                      {setupText.remove}
-                    </Button>
-                  )}
-                </td>
+                <RemoveCell
+                  isReadOnly={isReadOnly}
+                  label={setupText.removeOf(name)}
+                  word={setupText.remove}
+                  onRemove={() =>
+                    typeIntoShop(
+                      'people',
+                      people.filter((other) => other.id !== person.id),
+                      '',
+                    )
+                  }
+                />
               </tr>
             );
           })}

@@ -9,6 +9,7 @@ import { NumberField } from '../../ui/number-field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { PercentField } from './number-in-setup.tsx';
 import type { PlanFieldsProps } from './plan-fields.tsx';
+import { RemoveCell } from './remove-cell.tsx';
 
 type TypedCurtailment = Blankable<Curtailment>;
 const kinds = ['percent-of-original', 'percent-of-balance', 'amount'] as const;
@@ -115,19 +116,14 @@ export function CurtailmentRows({ plan, currency, isReadOnly, problemAt, onChang
                     />
                   )}
                 </td>
-                <td className="setup-last">
-                  {!isReadOnly && (
-                    <Button
-                      kind="quiet"
-                      label={text.removeRow('curtailment', index + 1)}
-                      onPress={() =>
-                        onChange({ ...plan, curtailments: rows.filter((_, other) => other !== index) }, 'curtailments')
-                      }
-                    >
-                      {text.remove}
-                    </Button>
-                  )}
-                </td>
+                <RemoveCell
+                  isReadOnly={isReadOnly}
+                  label={text.removeRow('curtailment', index + 1)}
+                  word={text.remove}
+                  onRemove={() =>
+                    onChange({ ...plan, curtailments: rows.filter((_, other) => other !== index) }, 'curtailments')
+                  }
+                />
               </tr>
             ))}
           </tbody>

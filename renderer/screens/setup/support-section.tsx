@@ -7,6 +7,7 @@ import { setupDiagnosisText as text } from '../../text/setup-diagnosis.ts';
 import { Button } from '../../ui/button.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { RemoveCell } from './remove-cell.tsx';
 import { problemAt, SectionForm, type SectionProps } from './section-form.tsx';
 
 type Row = Blankable<SupportRange>;
@@ -98,23 +99,18 @@ export function SupportSection({ kept, ...section }: SectionProps & { readonly k
                   {...at(index, 'source')}
                 />
               </td>
-              <td className="setup-last">
-                {!isReadOnly && (
-                  <Button
-                    kind="quiet"
-                    label={text.removeRow(index + 1)}
-                    onPress={() =>
-                      typeIntoShop(
-                        'supportRanges',
-                        rows.filter((_, other) => other !== index),
-                        '',
-                      )
-                    }
-                  >
-                    {text.remove}
-                  </Button>
-                )}
-              </td>
+              <RemoveCell
+                isReadOnly={isReadOnly}
+                label={text.removeRow(index + 1)}
+                word={text.remove}
+                onRemove={() =>
+                  typeIntoShop(
+                    'supportRanges',
+                    rows.filter((_, other) => other !== index),
+                    '',
+                  )
+                }
+              />
             </tr>
           ))}
         </tbody>

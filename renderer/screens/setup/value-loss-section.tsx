@@ -5,6 +5,7 @@ import { setupMoneyText as text } from '../../text/setup-money.ts';
 import { Button } from '../../ui/button.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { PercentField } from './number-in-setup.tsx';
+import { RemoveCell } from './remove-cell.tsx';
 import { problemAt, SectionForm, type SectionProps } from './section-form.tsx';
 
 export function ValueLossSection({ kept, ...section }: SectionProps & { readonly kept: ValueLossCurve }) {
@@ -70,23 +71,18 @@ export function ValueLossSection({ kept, ...section }: SectionProps & { readonly
                     {...at(index, 'lostPpm')}
                   />
                 </td>
-                <td className="setup-last">
-                  {!isReadOnly && (
-                    <Button
-                      kind="quiet"
-                      label={text.removeRow(text.point, index + 1)}
-                      onPress={() =>
-                        typeIntoShop(
-                          'valueLoss',
-                          points.filter((_, at) => at !== index),
-                          '',
-                        )
-                      }
-                    >
-                      {text.remove}
-                    </Button>
-                  )}
-                </td>
+                <RemoveCell
+                  isReadOnly={isReadOnly}
+                  label={text.removeRow(text.point, index + 1)}
+                  word={text.remove}
+                  onRemove={() =>
+                    typeIntoShop(
+                      'valueLoss',
+                      points.filter((_, at) => at !== index),
+                      '',
+                    )
+                  }
+                />
               </tr>
             ))}
           </tbody>
