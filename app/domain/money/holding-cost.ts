@@ -30,27 +30,3 @@ export function holdingCost(purchasePriceCents: Cents, heldDays: number, rates: 
     overheadCents: checkCents(rates.overheadCentsPerDay * heldDays),
   };
 }
-
-/** Whole days that `amountCents` pays for from a vehicle already held `heldDays`; null when holding costs nothing. Negative amounts: 0. */
-export function daysPaidFor(
-  amountCents: Cents,
-  purchasePriceCents: Cents,
-  heldDays: number,
-  rates: Rates,
-): number | null {
-  const costAt = (days: number) => {
-    const cost = holdingCost(purchasePriceCents, days, rates);
-    return cost.interestCents + cost.overheadCents;
-  };
-  const limit = costAt(heldDays) + amountCents;
-  const longest = 36_525;
-  if (costAt(longest) <= limit) return null;
-  let low = 0;
-  let high = longest;
-  while (low < high) {
-    const middle = Math.ceil((low + high) / 2);
-    if (costAt(middle) <= limit) low = middle;
-    else high = middle - 1;
-  }
-  return Math.max(0, low - heldDays);
-}

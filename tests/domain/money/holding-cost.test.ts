@@ -1,7 +1,7 @@
 // The cost of holding: interest and the amount a day, and how many days an amount pays for. Published figures are in tests/reference.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { daysPaidFor, holdingCost, simpleInterestCents } from '../../../app/domain/money/holding-cost.ts';
+import { holdingCost, simpleInterestCents } from '../../../app/domain/money/holding-cost.ts';
 import { noHoldingCost } from '../../helpers/vehicle-maker.ts';
 
 const rates = { ...noHoldingCost, fundingRatePpm: 80_000, overheadCentsPerDay: 1_000 };
@@ -27,23 +27,5 @@ describe('holding', () => {
         expect(next.overheadCents).toBe(now.overheadCents + overhead);
       }),
     );
-  });
-});
-
-describe('the days an amount pays for', () => {
-  const onlyTenADay = { ...noHoldingCost, overheadCentsPerDay: 1_000 };
-
-  it.each([
-    [0, 0],
-    [999, 0],
-    [1_000, 1],
-    [10_999, 10],
-    [-5_000, 0],
-  ])('%i cents at 10 a day pay for %i days', (amount, days) => {
-    expect(daysPaidFor(amount, 800_000, 30, onlyTenADay)).toBe(days);
-  });
-
-  it('have no end where holding costs nothing', () => {
-    expect(daysPaidFor(100, 800_000, 3, noHoldingCost)).toBeNull();
   });
 });
