@@ -2,6 +2,7 @@
 
 import type { AppError } from '../contract/app-error.ts';
 import { type ChannelInput, type ChannelName, type ChannelOutput, channels } from '../contract/channels.ts';
+import { carriesSecret, withoutWords } from '../contract/secret-inputs.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
 import { findCases } from './case-commands.ts';
 import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
@@ -105,7 +106,7 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
     try {
       return await handlers[name](context, input);
     } catch (error) {
-      options.report(name, error);
+      options.report(name, carriesSecret(name) ? withoutWords(error) : error);
       return refuse('unexpected');
     }
   }

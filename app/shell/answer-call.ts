@@ -3,6 +3,7 @@
 import type { z } from 'zod';
 import type { AppError } from '../contract/app-error.ts';
 import { type ChannelName, channels } from '../contract/channels.ts';
+import { carriesSecret, problemsWithoutWords, withoutWords } from '../contract/secret-inputs.ts';
 import { fail, type Result } from '../domain/shared/result.ts';
 import type { DeskSession } from '../services/desk-session.ts';
 import type { Log } from './log.ts';
@@ -72,7 +73,8 @@ export async function answerCall(call: Call, answering: Answering): Promise<Resu
   const parsed = spec.input.safeParse(input);
   if (!parsed.success) {
     log.warn('call', `${channel} refused: ${faultsForLog(parsed.error)}`);
-    return refusal('bad-request', '', problemsOf(parsed.error));
+    const problems = carriesSecret(channel) ? problemsWithoutWords(parsed.error) : problemsOf(parsed.error);
+    return refusal('bad-request', '', problems);
   }
   try {
     const session = await answering.session();
@@ -84,7 +86,7 @@ export async function answerCall(call: Call, answering: Answering): Promise<Resu
     log.error('call', `${channel} answered against the contract: ${faultsForLog(output.error)}`);
     return refusal('unexpected', '');
   } catch (error) {
-    log.error('call', `${channel} failed`, error);
+    log.error('call', `${channel} failed`, carriesSecret(channel) ? withoutWords(error) : error);
     return refusal('unexpected', '');
   }
 }

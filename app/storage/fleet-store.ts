@@ -17,6 +17,7 @@ import type { RecordKinds } from './record-kind.ts';
 import { putBack, type RestoreCounts, readBackup, revisionAfter } from './restore.ts';
 import { problemFromError, type StorageProblem } from './storage-problem.ts';
 import { findTroubles } from './troubles.ts';
+import type { KeyFileSetting } from './vault/key-file.ts';
 import { createWriteQueue } from './write-queue.ts';
 
 export type ReadOnlyReason = {
@@ -37,6 +38,8 @@ export type StoreParts = {
   readonly records: FleetRecords;
   readonly backups: FleetBackups;
   readonly lock: FleetLock | null;
+  /** Why nothing may be written just now; null when it may. */
+  readonly guard: () => Promise<StorageProblem | null>;
   readonly left: readonly BadFile[];
   readonly state: StoreState;
   /** The backup of the day waits for this; null: it begins at once. */
@@ -88,6 +91,12 @@ export class FleetStore {
 
   troubles(): readonly FileTrouble[] {
     return this.parts.state.troubles;
+  }
+
+  /** What the files with keys beside the records are written by: the same folder, clock and guard. */
+  keyFileSetting(): KeyFileSetting {
+    const { folder, clock, guard } = this.parts;
+    return { folder, clock, guard };
   }
 
   /** `baseRevision` is the revision the change was based on; 0 for a new vehicle. */

@@ -182,7 +182,7 @@ async function openStore(
   if (state.readOnly) await lock?.release();
   const backUpAfter = options.backUpAfter ?? null;
   const held = state.readOnly ? null : lock;
-  return new FleetStore({ folder, kinds, clock, records, backups, lock: held, left, state, backUpAfter });
+  return new FleetStore({ folder, kinds, clock, records, backups, lock: held, guard, left, state, backUpAfter });
 }
 
 /** Only records this program names itself can be asked of later backups. */
