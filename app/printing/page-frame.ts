@@ -24,8 +24,9 @@ export type PageFrame = {
   readonly footBottom: number;
 };
 
-export function pageFrame(paper: Sheet['paper']): PageFrame {
-  const [pageWidth, pageHeight] = paperSizes[paper];
+export function pageFrame(paper: Sheet['paper'], orientation: Sheet['orientation']): PageFrame {
+  const [shorter, longer] = paperSizes[paper];
+  const [pageWidth, pageHeight] = orientation === 'landscape' ? [longer, shorter] : [shorter, longer];
   const side = millimetres(16);
   return {
     pageWidth,

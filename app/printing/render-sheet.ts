@@ -5,8 +5,10 @@ import type { Sheet, SheetBlock } from '../domain/sheets/sheet.ts';
 import { planBarcodes } from './blocks/barcodes.ts';
 import { planCautions } from './blocks/cautions.ts';
 import { planFacts } from './blocks/facts.ts';
+import { planHoldStrip } from './blocks/hold-strip.ts';
 import { planMasthead } from './blocks/masthead.ts';
 import { planSteps } from './blocks/steps.ts';
+import { planStripLegend } from './blocks/strip-legend.ts';
 import { planTable } from './blocks/table.ts';
 import { planVerdict } from './blocks/verdict.ts';
 import { planBlankLines, planBullets, planHeading, planParagraph, planSignatures } from './blocks/words.ts';
@@ -29,7 +31,7 @@ function titleText(text: string): string {
 }
 
 function makeDocument(sheet: Sheet): PDFKit.PDFDocument {
-  const frame = pageFrame(sheet.paper);
+  const frame = pageFrame(sheet.paper, sheet.orientation);
   const info = {
     Title: titleText(`${sheet.title}: ${sheet.subject}`),
     Author: titleText(sheet.dealer.name),
@@ -80,6 +82,10 @@ function planBlock(desk: Desk, block: SheetBlock, title: string): Plan {
       return planSteps(desk, block);
     case 'table':
       return planTable(desk, block);
+    case 'hold-strip':
+      return planHoldStrip(desk, block);
+    case 'strip-legend':
+      return planStripLegend(desk, block);
     case 'blank-lines':
       return planBlankLines(desk, block);
     case 'signatures':
@@ -135,7 +141,7 @@ async function collect(doc: PDFKit.PDFDocument): Promise<Buffer> {
 export async function renderSheet(sheet: Sheet, fonts: SheetFonts): Promise<RenderedSheet> {
   const doc = makeDocument(sheet);
   const pen = new Pen(doc, fonts);
-  const frame = pageFrame(sheet.paper);
+  const frame = pageFrame(sheet.paper, sheet.orientation);
   const running = planRunningLines(pen, frame, sheet);
   const root = doc.struct('Document');
   doc.addStructure(root);

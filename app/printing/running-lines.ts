@@ -1,5 +1,6 @@
 // The lines at the head and foot of every page: dealer, sheet, subject; who printed it when, from which state, and which page this is.
-import type { Sheet } from '../domain/sheets/sheet.ts';
+import { fleetSheetKindSchema, type Sheet } from '../domain/sheets/sheet.ts';
+import { showMark } from '../domain/sheets/sheet-mark.ts';
 import { showDay } from '../domain/sheets/sheet-words.ts';
 import type { PageFrame } from './page-frame.ts';
 import type { Pen } from './pen.ts';
@@ -58,7 +59,10 @@ export function planRunningLines(pen: Pen, frame: PageFrame, sheet: Sheet): Runn
       y += lineHeight;
     }
     const missing = pen.hasMissingCharacters ? ' · □ stands for a character this typeface lacks' : '';
-    const stamp = `Printed ${showInstant(sheet.printedAt)} by ${sheet.printedBy} · record state ${sheet.revision}${missing}`;
+    const isOfFleet = fleetSheetKindSchema.safeParse(sheet.kind).success;
+    const state = isOfFleet ? '' : ` · record state ${sheet.revision}`;
+    const mark = sheet.mark === '' ? '' : ` · mark ${showMark(sheet.mark)}`;
+    const stamp = `Printed ${showInstant(sheet.printedAt)} by ${sheet.printedBy}${state}${mark}${missing}`;
     const place = `Page ${page} of ${pages}`;
     const placeWidth = pen.width(place, { ...type.runningStrong, colour: ink });
     pen.line(pen.shortened(stamp, width - placeWidth - 12, type.running)[0] ?? '', left, y, type.running);

@@ -3,6 +3,7 @@ import type { Shop } from '../fleet/shop.ts';
 import { type Identity, vehicleTitle } from '../vehicle/identity.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { Sheet, SheetBlock, SheetKind } from './sheet.ts';
+import { sheetMark } from './sheet-mark.ts';
 
 /** When a sheet is printed (ISO instant), by whom (a name), from which revision of the record. */
 export type Printing = { readonly at: string; readonly by: string; readonly revision: number };
@@ -22,12 +23,14 @@ export function frameSheet(
     subject: `${vehicle.identity.stockNumber} · ${vehicleTitle(vehicle.identity)}`,
     language: 'en',
     paper,
+    orientation: 'portrait',
     dealer: { name, address, phone },
     sampleNotice:
       shop.sample === null ? '' : 'Invented sample: this dealer, these people and this vehicle do not exist.',
     printedAt: printed.at,
     printedBy: printed.by,
     revision: printed.revision,
+    mark: sheetMark({ kind, subjectId: vehicle.id, revision: printed.revision, printedAt: printed.at }),
     ...content,
   };
 }

@@ -1,10 +1,20 @@
 // A printable document as data: what stands on it, in reading order. How it looks on paper is the printing room's business.
 import { z } from 'zod';
 import { instantSchema } from '../shared/day.ts';
+import { causeSchema } from '../time/cause.ts';
 import { cautionKeySchema } from '../work/cautions.ts';
+import { stripAxisSchema, stripOfDaysSchema } from './strip-of-days.ts';
 
 export const sheetKindSchema = z.enum(['job-sheet', 'readiness-sheet']);
+/** Of one vehicle. */
 export type SheetKind = z.infer<typeof sheetKindSchema>;
+
+export const fleetSheetKindSchema = z.enum(['parts-list', 'fleet-list', 'money-summary']);
+/** Of many vehicles at once. */
+export type FleetSheetKind = z.infer<typeof fleetSheetKindSchema>;
+
+export const anySheetKindSchema = z.enum([...sheetKindSchema.options, ...fleetSheetKindSchema.options]);
+export type AnySheetKind = z.infer<typeof anySheetKindSchema>;
 
 const text = z.string().max(4000);
 const emphasis = z.enum(['none', 'strong', 'quiet']);
@@ -20,6 +30,11 @@ const stepSchema = z.strictObject({
   marks: z.array(wording).readonly(),
   /** Blanks to write in: 'volts before', 'code'. */
   blanks: z.array(text).readonly(),
+  /** What must be true first, each with a small box of its own, ticked where the record says that it is. */
+  needs: z
+    .array(z.strictObject({ text, isMet: z.boolean() }))
+    .readonly()
+    .optional(),
 });
 export type SheetStep = z.infer<typeof stepSchema>;
 
@@ -31,6 +46,28 @@ const blockSchema = z.discriminatedUnion('kind', [
   /** The answer the sheet exists for, large: 'Ready for sale', 'Not ready', and why, a sentence each. */
   z.strictObject({ kind: z.literal('verdict'), isGood: z.boolean(), text, reasons: z.array(text).readonly() }),
   z.strictObject({ kind: z.literal('facts'), rows: z.array(labelled).readonly() }),
+  /** The whole of a sheet for the windscreen, on one page whatever stands on it, to be read from two metres. */
+  z.strictObject({
+    kind: z.literal('window-card'),
+    number: text,
+    name: text,
+    /** Short lines about the vehicle: reading, colour. */
+    lines: z.array(text).readonly(),
+    isGood: z.boolean(),
+    verdict: text,
+    /** Empty where none is set, or the shop does not want it in the window. */
+    price: text,
+    told: z.strictObject({ title: text, items: z.array(text).readonly() }),
+    /** Where the whole of it stands. */
+    more: text,
+  }),
+  /** Beginning of a letter: to whom, what identifies it, and what it is about as the first heading. */
+  z.strictObject({
+    kind: z.literal('letter-head'),
+    addressee: text,
+    rows: z.array(labelled).readonly(),
+    about: text,
+  }),
   /** `concerns` says why it stands on this sheet: 'hybrid drive'. */
   z.strictObject({ kind: z.literal('caution'), key: cautionKeySchema, title: text, text, concerns: text }),
   z.strictObject({ kind: z.literal('bullets'), items: z.array(text).readonly() }),
@@ -39,6 +76,8 @@ const blockSchema = z.discriminatedUnion('kind', [
     kind: z.literal('steps'),
     isNumbered: z.boolean(),
     hasInitials: z.boolean(),
+    /** Where the numbers go on from; 1 if left out. */
+    firstNumber: z.int().min(1).optional(),
     items: z.array(stepSchema).readonly(),
   }),
   z.strictObject({
@@ -54,6 +93,23 @@ const blockSchema = z.discriminatedUnion('kind', [
     whenEmpty: text,
     /** 'writing' leaves room in every row to write by hand. */
     rowRoom: z.enum(['text', 'writing']),
+    /** A last column of hold strips under one axis, one for each row. */
+    strips: z
+      .strictObject({
+        title: text,
+        share: z.number().positive(),
+        axis: stripAxisSchema,
+        items: z.array(stripOfDaysSchema).readonly(),
+      })
+      .optional(),
+  }),
+  /** The hold strip of one vehicle over the whole width, with its axis above. */
+  z.strictObject({ kind: z.literal('hold-strip'), axis: stripAxisSchema, strip: stripOfDaysSchema }),
+  /** What the colours and hatches of the strips on this sheet mean. */
+  z.strictObject({
+    kind: z.literal('strip-legend'),
+    causes: z.array(causeSchema).readonly(),
+    marks: z.array(z.enum(['forecast', 'today', 'breakEven', 'before'])).readonly(),
   }),
   /** Lines to write on; `fillsPage` adds as many as the rest of the page holds beside what follows. */
   z.strictObject({
@@ -76,13 +132,14 @@ const blockSchema = z.discriminatedUnion('kind', [
 export type SheetBlock = z.infer<typeof blockSchema>;
 
 export const sheetSchema = z.strictObject({
-  kind: sheetKindSchema,
+  kind: anySheetKindSchema,
   title: text,
   /** Stock number and vehicle, for the running head. */
   subject: text,
   /** BCP 47 tag of the words on the sheet, for a screen reader. */
   language: z.string(),
   paper: z.enum(['a4', 'letter']),
+  orientation: z.enum(['portrait', 'landscape']),
   dealer: z.strictObject({ name: text, address: text, phone: text }),
   /** Said on every page of the invented sample; empty otherwise. */
   sampleNotice: text,
@@ -90,6 +147,8 @@ export const sheetSchema = z.strictObject({
   printedBy: text,
   /** The revision of the record it was printed from: tells an old sheet from the current one. */
   revision: z.int(),
+  /** Six characters by which the program finds what this paper is: see sheet-mark.ts. */
+  mark: z.string().max(12),
   blocks: z.array(blockSchema).readonly(),
   footer: text,
 });

@@ -2,6 +2,7 @@
 import type { SheetBlock, SheetStep } from '../../../app/domain/sheets/sheet.ts';
 import { sheetsText } from '../../text/sheets.ts';
 import { CautionNote } from '../../ui/caution-note.tsx';
+import { PaperStrip, PaperStripAxis, StripLegend } from './strip-blocks.tsx';
 
 type Of<Kind extends SheetBlock['kind']> = Extract<SheetBlock, { kind: Kind }>;
 
@@ -49,6 +50,11 @@ function Table({ block }: { readonly block: Of<'table'> }) {
               {column.title}
             </th>
           ))}
+          {block.strips && (
+            <th scope="col" aria-label={block.strips.title}>
+              <PaperStripAxis axis={block.strips.axis} />
+            </th>
+          )}
         </tr>
       </thead>
       <tbody>
@@ -65,6 +71,11 @@ function Table({ block }: { readonly block: Of<'table'> }) {
                 {cell.text}
               </td>
             ))}
+            {block.strips?.items[index] && (
+              <td>
+                <PaperStrip strip={block.strips.items[index]} axis={block.strips.axis} />
+              </td>
+            )}
           </tr>
         ))}
       </tbody>
@@ -143,6 +154,15 @@ export function Block({ block }: { readonly block: SheetBlock }) {
     }
     case 'table':
       return <Table block={block} />;
+    case 'hold-strip':
+      return (
+        <div className="sheet-strip">
+          <PaperStripAxis axis={block.axis} isWide />
+          <PaperStrip strip={block.strip} axis={block.axis} isWide />
+        </div>
+      );
+    case 'strip-legend':
+      return <StripLegend block={block} />;
     case 'blank-lines':
       return <p className="sheet-lines">{block.label}</p>;
     case 'signatures':
