@@ -2,8 +2,8 @@
 import { inspectionSchemes } from '../domain/diagnosis/inspection-schemes.ts';
 import { usualSupportRange } from '../domain/diagnosis/support-voltage.ts';
 import type { Shop } from '../domain/fleet/shop.ts';
+import { startingSignInRules } from '../domain/people/sign-in.ts';
 import { firstTurnaroundSettings } from '../domain/time/turnaround-settings.ts';
-
 /** Checks every shop starts with (common practice, no source); what makes each stale follows from what it vouches for. */
 export const startingChecklist: Shop['checklist'] = [
   {
@@ -95,5 +95,6 @@ export const defaultShop: Shop = {
   valueLoss: [],
   inspection: { chosenId: null, schemes: [...inspectionSchemes] },
   supportRanges: [usualSupportRange],
+  signIn: startingSignInRules,
   sample: null,
 };

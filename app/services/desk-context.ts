@@ -16,7 +16,9 @@ import type { DeskSettingsStore } from '../storage/desk-settings.ts';
 import type { FleetStore } from '../storage/fleet-store.ts';
 import type { Kept } from '../storage/kept.ts';
 import { type StorageProblem, storageSentence } from '../storage/storage-problem.ts';
+import type { ScryptCost } from '../storage/vault/scrypt-key.ts';
 import { defaultShop } from './default-shop.ts';
+import { DeskSignIn, type LockReason, type SignedIn } from './desk-sign-in.ts';
 import { ForecastCache } from './forecast-cache.ts';
 import { lotRow, vehicleView } from './lot-rows.ts';
 import { ReckoningCache } from './reckoning-cache.ts';
@@ -38,6 +40,8 @@ export type DeskDependencies = {
   readonly newIdentifier: () => string;
   readonly owner: { readonly user: string; readonly host: string; readonly processId: number };
   readonly deskSettings: DeskSettingsStore;
+  /** What a pass phrase or PIN costs to try; smaller in tests only. */
+  readonly keyCost?: ScryptCost;
   readonly fontsFolder: string;
   readonly appVersion: string;
   readonly outside: Outside;
@@ -80,6 +84,7 @@ export class DeskContext {
   readonly #cache = new ReckoningCache();
   readonly forecasts = new ForecastCache(() => [...this.store.vehicles().values()].map((kept) => kept.data));
   readonly deps: DeskDependencies;
+  readonly signIn: DeskSignIn;
   /** The open fleet; another one after the person chose another folder. */
   store: FleetStore;
   /** When the newest good backup of the open fleet was made; null until one is known. */
@@ -88,6 +93,7 @@ export class DeskContext {
   constructor(deps: DeskDependencies, store: FleetStore) {
     this.deps = deps;
     this.store = store;
+    this.signIn = new DeskSignIn({ clock: deps.clock, shop: () => this.shop(), cost: deps.keyCost });
     void this.noteBackups();
   }
 
@@ -110,7 +116,17 @@ export class DeskContext {
     return this.shop().sample?.today ?? this.deps.today();
   }
 
-  /** Who is at the desk: the one chosen last, else the first manager. */
+  /** Who has signed in with a secret of their own; null when nobody has, whoever is picked as being at the desk. */
+  signedIn(): SignedIn | null {
+    return this.signIn.signedIn();
+  }
+
+  /** For what must be closed when the desk is locked or another person signs in. Gives the way to stop listening. */
+  onLock(listener: (reason: LockReason) => void): () => void {
+    return this.signIn.onLock(listener);
+  }
+
+  /** Who is at the desk: who signed in, else the one chosen last, else the first manager. Does not say that they signed in. */
   person(): Person {
     const people = this.shop().people.filter((person) => person.isActive);
     const chosen = people.find((person) => person.id === this.deps.deskSettings.get().personId);

@@ -89,6 +89,7 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
   const opened = await openStore(options, options.fleetFolder, { backUpAfter: firstRows.areOut });
   if (!opened.ok) return refuseStorage(opened.error);
   const context = new DeskContext(options, opened.value);
+  await context.signIn.open(opened.value);
   let lastToday = context.today();
   let queue: Promise<unknown> = Promise.resolve();
 
@@ -128,6 +129,7 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
     close: async () => {
       await queue;
       firstRows.giveUp();
+      await context.signIn.close();
       await context.store.close();
     },
   });

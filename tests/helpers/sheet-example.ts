@@ -2,6 +2,7 @@
 // Amounts are odd on purpose, so that a test can look for them.
 import { plainCode } from '../../app/domain/diagnosis/scan.ts';
 import type { Shop } from '../../app/domain/fleet/shop.ts';
+import { startingSignInRules } from '../../app/domain/people/sign-in.ts';
 import { firstTurnaroundSettings } from '../../app/domain/time/turnaround-settings.ts';
 import { reckonVehicle, type VehicleReckoning } from '../../app/domain/vehicle/reckon.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
@@ -100,6 +101,7 @@ export const exampleShop: Shop = {
   ageingBands: [30, 60, 90],
   valueLoss: [],
   inspection: { chosenId: null, schemes: [] },
+  signIn: startingSignInRules,
   supportRanges: [],
   sample: { today: exampleToday },
 };

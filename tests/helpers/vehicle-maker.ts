@@ -6,6 +6,7 @@ import { nothingElseRead, type Scan } from '../../app/domain/diagnosis/scan.ts';
 import type { Check, Person, Rates, Shop } from '../../app/domain/fleet/shop.ts';
 import type { OtherCost } from '../../app/domain/money/other-cost.ts';
 import type { Part } from '../../app/domain/parts/part.ts';
+import { startingSignInRules } from '../../app/domain/people/sign-in.ts';
 import type { Attempt } from '../../app/domain/programming/attempt.ts';
 import type { KeptPlan, KeptStep } from '../../app/domain/programming/kept-plan.ts';
 import { moduleKindFromName } from '../../app/domain/programming/module-kind.ts';
@@ -394,6 +395,7 @@ export function makeShop(about: { readonly rates?: Partial<Rates>; readonly chec
     ageingBands: [30, 60, 90],
     valueLoss: [],
     inspection: { chosenId: null, schemes: [] },
+    signIn: startingSignInRules,
     supportRanges: [],
     sample: null,
   };

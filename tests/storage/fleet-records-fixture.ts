@@ -1,5 +1,6 @@
 // Invented records for the storage and fault tests. No test runner in here: a process of its own uses it too.
 import type { Shop } from '../../app/domain/fleet/shop.ts';
+import { startingSignInRules } from '../../app/domain/people/sign-in.ts';
 import { firstTurnaroundSettings } from '../../app/domain/time/turnaround-settings.ts';
 import { newVehicle } from '../../app/domain/vehicle/take-in.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
@@ -73,6 +74,7 @@ export function aShop(name = 'Invented Motors'): Shop {
     valueLoss: [],
     inspection: { chosenId: null, schemes: [] },
     supportRanges: [],
+    signIn: startingSignInRules,
     sample: null,
   };
 }

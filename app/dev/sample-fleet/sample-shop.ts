@@ -2,6 +2,7 @@
 import { inspectionSchemes } from '../../domain/diagnosis/inspection-schemes.ts';
 import { usualSupportRange } from '../../domain/diagnosis/support-voltage.ts';
 import type { Shop } from '../../domain/fleet/shop.ts';
+import { startingSignInRules } from '../../domain/people/sign-in.ts';
 import type { Day } from '../../domain/shared/day.ts';
 import { firstTurnaroundSettings } from '../../domain/time/turnaround-settings.ts';
 
@@ -204,5 +205,6 @@ export const sampleShop: Shop = {
       source: 'invented, as if read from its service information',
     },
   ],
+  signIn: startingSignInRules,
   sample: { today: sampleToday },
 };

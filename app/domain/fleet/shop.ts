@@ -5,6 +5,7 @@ import { supportRangesSchema } from '../diagnosis/support-voltage.ts';
 import { fundingPlanSchema } from '../money/funding-plan.ts';
 import { saleTaxSchema } from '../money/margin-tax.ts';
 import { valueLossCurveSchema } from '../money/value-loss.ts';
+import { signInRulesSchema } from '../people/sign-in.ts';
 import { rulePackSchema } from '../programming/rule-pack.ts';
 import { positiveCentsSchema } from '../shared/cents.ts';
 import { daySchema } from '../shared/day.ts';
@@ -101,6 +102,8 @@ export const shopSchema = z.strictObject({
   inspection: inspectionSettingsSchema,
   /** Limits of the supply while programming, by make. */
   supportRanges: supportRangesSchema,
+  /** Whether people sign in, and when the desk locks. */
+  signIn: signInRulesSchema,
   /** Set in the invented sample only: the day the sample takes for today, and that everything in it is invented. */
   sample: z.strictObject({ today: daySchema }).nullable(),
 });
