@@ -13,6 +13,7 @@ import type { ChangeContext } from '../domain/vehicle/apply-change.ts';
 import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { DeskSettingsStore } from '../storage/desk-settings.ts';
+import type { Telling } from '../storage/fleet-history.ts';
 import type { FleetStore } from '../storage/fleet-store.ts';
 import type { Kept } from '../storage/kept.ts';
 import { type StorageProblem, storageSentence } from '../storage/storage-problem.ts';
@@ -140,6 +141,11 @@ export class DeskContext {
       stamp: { by: this.person().id, at: this.deps.clock() },
       rulePack: currentPack(this.shop()),
     };
+  }
+
+  /** Who is at the desk and what is done, for the history of a vehicle. Never the value of a code. */
+  telling(kind: Telling['kind'], label: string, reason = ''): Telling {
+    return { by: this.person().id, kind, label, reason };
   }
 
   reckon(vehicle: Vehicle): VehicleReckoning {

@@ -58,7 +58,10 @@ export async function restoreTrouble(
   context: DeskContext,
   input: ChannelInput<'fleet:restore-trouble'>,
 ): Answer<ChannelOutput<'fleet:restore-trouble'>> {
-  const restored = await context.store.restoreLastGood(input.id);
+  const restored = await context.store.restoreLastGood(
+    input.id,
+    context.telling('restore', 'put back from the last good copy'),
+  );
   if (!restored.ok) return refuseStorage(restored.error);
   context.undo.clear();
   context.deps.emit('lot:all-changed', {});

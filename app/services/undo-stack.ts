@@ -5,6 +5,8 @@ import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 export type Step = {
   readonly vehicleId: string;
   readonly label: string;
+  /** What was done, without the vehicle's name: for its own history. */
+  readonly what: string;
   readonly before: Vehicle | null;
   readonly after: Vehicle | null;
 };

@@ -4,6 +4,7 @@ import { ok } from '../domain/shared/result.ts';
 import { applyChange, describeChange } from '../domain/vehicle/apply-change.ts';
 import { takeInVehicle } from '../domain/vehicle/take-in.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import type { Telling } from '../storage/fleet-history.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
 import { refusalOf } from './role-rules.ts';
 
@@ -47,9 +48,11 @@ export async function takeIn(
     const settled = await context.store.saveShop(context.shop(), 0);
     if (!settled.ok) return refuseStorage(settled.error);
   }
-  const saved = await context.store.saveVehicle(made.value, 0);
+  const what = 'taken in';
+  const saved = await context.store.saveVehicle(made.value, 0, context.telling('take-in', what));
   if (!saved.ok) return refuseStorage(saved.error);
-  context.undo.push({ vehicleId: id, label: `${nameOf(made.value)} taken in`, before: null, after: saved.value.data });
+  const label = `${nameOf(made.value)} ${what}`;
+  context.undo.push({ vehicleId: id, label, what, before: null, after: saved.value.data });
   context.emitRow(id);
   return ok({ view: context.view(saved.value), desk: context.desk() });
 }
@@ -69,10 +72,11 @@ export async function changeVehicle(
   const applied = applyChange(kept.data, change, context.changeContext());
   if (!applied.ok) return refuse('refused', '', [...problems, ...applied.error]);
   if (problems.length > 0) return refuse('refused', '', problems);
-  const saved = await context.store.saveVehicle(applied.value, kept.revision);
+  const what = describeChange(kept.data, change);
+  const saved = await context.store.saveVehicle(applied.value, kept.revision, context.telling('change', what));
   if (!saved.ok) return refuseStorage(saved.error);
-  const label = `${nameOf(kept.data)}: ${describeChange(kept.data, change)}`;
-  context.undo.push({ vehicleId: input.id, label, before: kept.data, after: saved.value.data });
+  const label = `${nameOf(kept.data)}: ${what}`;
+  context.undo.push({ vehicleId: input.id, label, what, before: kept.data, after: saved.value.data });
   context.emitRow(input.id);
   return ok({ view: context.view(saved.value), desk: context.desk() });
 }
@@ -83,26 +87,30 @@ export async function withdraw(
 ): Answer<ChannelOutput<'vehicle:withdraw'>> {
   const kept = context.visible(input.id);
   if (!kept) return refuse('not-found');
-  const done = await context.store.withdrawVehicle(input.id, input.baseRevision);
+  const what = 'withdrawn';
+  const telling = context.telling('withdraw', what);
+  const done = await context.store.withdrawVehicle(input.id, input.baseRevision, telling);
   if (!done.ok) return refuseStorage(done.error);
-  context.undo.push({ vehicleId: input.id, label: `${nameOf(kept.data)} withdrawn`, before: kept.data, after: null });
+  const label = `${nameOf(kept.data)} ${what}`;
+  context.undo.push({ vehicleId: input.id, label, what, before: kept.data, after: null });
   context.emitRow(input.id);
   return ok(context.desk());
 }
 
-/** Brings the vehicle to `target` (null: out of the lot), as a new save on top of whatever is there. */
-async function bringTo(context: DeskContext, vehicleId: string, target: Vehicle | null) {
+/** Brings the vehicle to `target` (null: out of the lot), as a new save on top of whatever is there, told as an act of its own. */
+async function bringTo(context: DeskContext, vehicleId: string, target: Vehicle | null, telling: Telling) {
   const kept = context.store.vehicles().get(vehicleId);
-  if (target === null) return context.store.withdrawVehicle(vehicleId, kept?.revision ?? 0);
-  if (kept) return context.store.saveVehicle(target, kept.revision);
-  const back = await context.store.bringBackVehicle(vehicleId);
-  return back.ok ? context.store.saveVehicle(target, back.value.revision) : back;
+  if (target === null) return context.store.withdrawVehicle(vehicleId, kept?.revision ?? 0, telling);
+  if (kept) return context.store.saveVehicle(target, kept.revision, telling);
+  const back = await context.store.bringBackVehicle(vehicleId, telling);
+  if (!back.ok || JSON.stringify(back.value.data) === JSON.stringify(target)) return back;
+  return context.store.saveVehicle(target, back.value.revision, telling);
 }
 
 export async function undo(context: DeskContext): Answer<ChannelOutput<'edit:undo'>> {
   const step = context.undo.nextUndo();
   if (!step) return refuse('nothing-to-undo');
-  const done = await bringTo(context, step.vehicleId, step.before);
+  const done = await bringTo(context, step.vehicleId, step.before, context.telling('undo', step.what));
   if (!done.ok) return refuseStorage(done.error);
   context.undo.wasUndone();
   context.emitRow(step.vehicleId);
@@ -112,7 +120,7 @@ export async function undo(context: DeskContext): Answer<ChannelOutput<'edit:und
 export async function redo(context: DeskContext): Answer<ChannelOutput<'edit:redo'>> {
   const step = context.undo.nextRedo();
   if (!step) return refuse('nothing-to-undo');
-  const done = await bringTo(context, step.vehicleId, step.after);
+  const done = await bringTo(context, step.vehicleId, step.after, context.telling('redo', step.what));
   if (!done.ok) return refuseStorage(done.error);
   context.undo.wasRedone();
   context.emitRow(step.vehicleId);

@@ -27,6 +27,16 @@ export type RecordsSetting = {
   readonly onPutAside: () => void;
 };
 
+/**
+ * Called when nothing stands against a change any more, right before the file is touched; a refusal stops the change. `before` and
+ * `after` are null while the vehicle is not in the fleet; `revision` is the one to come, null where the record stays as it is.
+ */
+export type Announce = (
+  before: Vehicle | null,
+  after: Vehicle | null,
+  revision: number | null,
+) => Promise<Result<null, StorageProblem>>;
+
 export class FleetRecords {
   readonly vehicles = new Map<string, Kept<Vehicle>>();
   shop: Kept<Shop> | null = null;
@@ -59,14 +69,14 @@ export class FleetRecords {
     return this.knownHashes.get(path)?.has(hash) ?? false;
   }
 
-  async saveVehicle(vehicle: Vehicle, baseRevision: number): Outcome<Kept<Vehicle>> {
+  async saveVehicle(vehicle: Vehicle, baseRevision: number, announce: Announce): Outcome<Kept<Vehicle>> {
     const present = this.vehicles.get(vehicle.id) ?? null;
     if (present === null && idFromFile(vehicleFile(vehicle.id)) !== vehicle.id) {
       return fail({ code: 'invalid', detail: `Not an identity that can name a file: ${vehicle.id}` });
     }
     const refusal = this.staleness(vehicle.id, present, baseRevision);
     if (refusal) return fail(refusal);
-    return this.writeVehicle(vehicle, baseRevision + 1);
+    return this.writeVehicle(vehicle, baseRevision + 1, announce);
   }
 
   async saveShop(shop: Shop, baseRevision: number): Outcome<Kept<Shop>> {
@@ -85,19 +95,25 @@ export class FleetRecords {
   }
 
   /** Writes whatever the present revision is; the caller has decided. Memory changes only after the file is safely there. */
-  async writeVehicle(vehicle: Vehicle, revision: number, savedAt = this.setting.clock()): Outcome<Kept<Vehicle>> {
-    const path = vehicleFile(vehicle.id);
-    const written = await this.write(path, this.setting.kinds.vehicle, vehicle.id, {
-      data: vehicle,
-      revision,
-      savedAt,
-    });
-    if (written.ok) this.vehicles.set(vehicle.id, written.value);
+  async writeVehicle(vehicle: Vehicle, revision: number, announce: Announce): Outcome<Kept<Vehicle>> {
+    const before = this.vehicles.get(vehicle.id)?.data ?? null;
+    const record = { data: vehicle, revision, savedAt: this.setting.clock() };
+    return this.putVehicle(record, (after) => announce(before, after, revision));
+  }
+
+  private async putVehicle(
+    record: { readonly data: Vehicle; readonly revision: number; readonly savedAt: string },
+    announce: (after: Vehicle) => Outcome<null>,
+  ): Outcome<Kept<Vehicle>> {
+    const { id } = record.data;
+    const written = await this.write(vehicleFile(id), this.setting.kinds.vehicle, id, record, announce);
+    if (written.ok) this.vehicles.set(id, written.value);
     return written;
   }
 
-  async writeShop(shop: Shop, revision: number, savedAt = this.setting.clock()): Outcome<Kept<Shop>> {
-    const written = await this.write(shopFile, this.setting.kinds.shop, null, { data: shop, revision, savedAt });
+  async writeShop(shop: Shop, revision: number): Outcome<Kept<Shop>> {
+    const record = { data: shop, revision, savedAt: this.setting.clock() };
+    const written = await this.write(shopFile, this.setting.kinds.shop, null, record, nothingToAnnounce);
     if (written.ok) this.shop = written.value;
     return written;
   }
@@ -107,11 +123,14 @@ export class FleetRecords {
     kind: RecordKind<Data>,
     id: string | null,
     record: { readonly data: Data; readonly revision: number; readonly savedAt: string },
+    announce: (data: Data) => Outcome<null>,
   ): Outcome<Kept<Data>> {
     const prepared = recordBytes(kind, record);
     if (!prepared.ok) return fail({ code: 'invalid', detail: `${path}: ${prepared.error}` });
     const refusal = (await this.setting.guard()) ?? (await this.clearTheWay(path, kind, id));
     if (refusal) return fail(refusal);
+    const announced = await announce(prepared.value.data);
+    if (!announced.ok) return announced;
     const hash = contentHash(prepared.value.bytes);
     const known = this.knownHashes.get(path) ?? new Set();
     this.knownHashes.set(path, known.add(hash));
@@ -153,7 +172,7 @@ export class FleetRecords {
   }
 
   /** Takes a vehicle out of the fleet by moving its file; its record stays readable in the folder for withdrawn ones. */
-  async withdrawVehicle(id: string, baseRevision: number): Outcome<null> {
+  async withdrawVehicle(id: string, baseRevision: number, announce: Announce): Outcome<null> {
     const present = this.vehicles.get(id);
     if (!present) return fail({ code: 'not-found', detail: `There is no vehicle ${id}.` });
     const refusal = this.staleness(id, present, baseRevision) ?? (await this.setting.guard());
@@ -163,9 +182,11 @@ export class FleetRecords {
     const blocked = await this.clearTheWay(path, kinds.vehicle, id);
     if (blocked) return fail(blocked);
     if (!(await isThere(pathIn(folder, path)))) {
-      const rewritten = await this.writeVehicle(present.data, present.revision, present.savedAt);
+      const rewritten = await this.putVehicle(present, nothingToAnnounce);
       if (!rewritten.ok) return rewritten;
     }
+    const announced = await announce(present.data, null, null);
+    if (!announced.ok) return announced;
     try {
       await moveAside(pathIn(folder, path), pathIn(folder, withdrawnFolder), withdrawnNames(id));
     } catch (error) {
@@ -177,7 +198,7 @@ export class FleetRecords {
   }
 
   /** Brings back the newest withdrawn record of this vehicle, under the revision it had. */
-  async bringBackVehicle(id: string): Outcome<Kept<Vehicle>> {
+  async bringBackVehicle(id: string, announce: Announce): Outcome<Kept<Vehicle>> {
     const { folder, kinds } = this.setting;
     if (this.vehicles.has(id)) return fail({ code: 'stale-revision', detail: `The vehicle ${id} is in the fleet.` });
     const refusal = await this.setting.guard();
@@ -194,6 +215,8 @@ export class FleetRecords {
       if (await isThere(pathIn(folder, newest.fileName))) {
         return fail({ code: 'stale-revision', detail: `Something else is at ${newest.fileName}.` });
       }
+      const announced = await announce(null, newest.record.data, null);
+      if (!announced.ok) return announced;
       await renamePatiently(pathIn(folder, `${withdrawnFolder}/${newest.name}`), pathIn(folder, newest.fileName));
       await syncFolder(pathIn(folder, vehiclesFolder));
       await syncFolder(pathIn(folder, withdrawnFolder));
@@ -209,6 +232,10 @@ export class FleetRecords {
     const names = await namesIn(pathIn(this.setting.folder, withdrawnFolder));
     return names.filter((name) => withdrawnId(name) === id);
   }
+}
+
+async function nothingToAnnounce(): Outcome<null> {
+  return ok(null);
 }
 
 /** 'abcd.json', then 'abcd.2.json': the same vehicle may be withdrawn more than once. */

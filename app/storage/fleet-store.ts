@@ -1,20 +1,18 @@
 // One open fleet: what is in it, and every way to change it. All changes go through one queue; nothing is said to be saved before it is.
-import { readFile } from 'node:fs/promises';
 import type { BackupReason } from '../domain/backup/backup-name.ts';
 import type { Shop } from '../domain/fleet/shop.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
-import { readBackupRecord, readContents } from './backup-contents.ts';
 import type { BadFile, FileTrouble } from './file-trouble.ts';
 import type { BackupMade, BackupSummary, FleetBackups } from './fleet-backups.ts';
-import { idFromFile, pathIn, shopFile, vehicleFile } from './fleet-folder.ts';
+import type { FleetHistory, Telling } from './fleet-history.ts';
 import { type FleetLock, type LockHolder, refreshEveryMilliseconds } from './fleet-lock.ts';
 import type { FleetRecords, Outcome } from './fleet-records.ts';
+import { FleetRestore, type RestoreDone } from './fleet-restore.ts';
 import type { Kept } from './kept.ts';
 import { markSettled } from './quarantine.ts';
-import { readRecord } from './record-file.ts';
+import { type HistoryPage, type HistoryPlace, readHistory } from './read-change-log.ts';
 import type { RecordKinds } from './record-kind.ts';
-import { putBack, type RestoreCounts, readBackup, revisionAfter } from './restore.ts';
 import { problemFromError, type StorageProblem } from './storage-problem.ts';
 import { findTroubles } from './troubles.ts';
 import type { KeyFileSetting } from './vault/key-file.ts';
@@ -29,14 +27,13 @@ export type ReadOnlyReason = {
   readonly canTakeOver: boolean;
 };
 
-export type RestoreDone = RestoreCounts & { readonly undoBackupId: string };
-
 export type StoreParts = {
   readonly folder: string;
   readonly kinds: RecordKinds;
   readonly clock: () => string;
   readonly records: FleetRecords;
   readonly backups: FleetBackups;
+  readonly history: FleetHistory;
   readonly lock: FleetLock | null;
   /** Why nothing may be written just now; null when it may. */
   readonly guard: () => Promise<StorageProblem | null>;
@@ -53,16 +50,11 @@ export type StoreState = {
   areTroublesStale: boolean;
 };
 
-/** Path of the record that a trouble is about; null when the file's name and contents do not say. */
-function recordOf(trouble: FileTrouble): string | null {
-  if (trouble.fileName === shopFile) return shopFile;
-  return trouble.vehicleId === null ? null : vehicleFile(trouble.vehicleId);
-}
-
 export class FleetStore {
   readonly folder: string;
   private readonly parts: StoreParts;
   private readonly queue = createWriteQueue();
+  private readonly restore: FleetRestore;
   private readonly timer: NodeJS.Timeout | null;
   /** The backup of the day, begun when the fleet was opened or soon after; null inside when there was one already or nothing to keep. */
   readonly dailyBackup: Promise<Result<BackupMade | null, StorageProblem>>;
@@ -70,6 +62,7 @@ export class FleetStore {
   constructor(parts: StoreParts) {
     this.parts = parts;
     this.folder = parts.folder;
+    this.restore = new FleetRestore(parts);
     this.timer = parts.lock ? setInterval(() => void this.keepAlive(), refreshEveryMilliseconds).unref() : null;
     this.dailyBackup = parts.state.readOnly ? Promise.resolve(ok(null)) : this.backUpForTheDay();
   }
@@ -99,21 +92,35 @@ export class FleetStore {
     return { folder, clock, guard };
   }
 
-  /** `baseRevision` is the revision the change was based on; 0 for a new vehicle. */
-  saveVehicle(vehicle: Vehicle, baseRevision: number): Outcome<Kept<Vehicle>> {
-    return this.change(() => this.parts.records.saveVehicle(vehicle, baseRevision));
+  /** `baseRevision` is the revision the change was based on; 0 for a new vehicle. `telling` goes into its history first. */
+  saveVehicle(vehicle: Vehicle, baseRevision: number, telling: Telling): Outcome<Kept<Vehicle>> {
+    const { history, records } = this.parts;
+    return this.change(() => records.saveVehicle(vehicle, baseRevision, history.announcing(vehicle.id, telling)));
   }
 
   saveShop(shop: Shop, baseRevision: number): Outcome<Kept<Shop>> {
     return this.change(() => this.parts.records.saveShop(shop, baseRevision));
   }
 
-  withdrawVehicle(id: string, baseRevision: number): Outcome<null> {
-    return this.change(() => this.parts.records.withdrawVehicle(id, baseRevision));
+  withdrawVehicle(id: string, baseRevision: number, telling: Telling): Outcome<null> {
+    const { history, records } = this.parts;
+    return this.change(() => records.withdrawVehicle(id, baseRevision, history.announcing(id, telling)));
   }
 
-  bringBackVehicle(id: string): Outcome<Kept<Vehicle>> {
-    return this.change(() => this.parts.records.bringBackVehicle(id));
+  bringBackVehicle(id: string, telling: Telling): Outcome<Kept<Vehicle>> {
+    const { history, records } = this.parts;
+    return this.change(() => records.bringBackVehicle(id, history.announcing(id, telling)));
+  }
+
+  /** An entry of its own, about something that leaves the record as it is, such as a look at a code. On the disk when it answers. */
+  noteHistory(vehicleId: string, telling: Telling): Outcome<null> {
+    return this.change(() => this.parts.history.note(vehicleId, telling));
+  }
+
+  /** Newest first, `count` at most, older than `place`. For a vehicle that is in the fleet or was withdrawn. */
+  readHistory(vehicleId: string, place: HistoryPlace | null, count: number): Outcome<HistoryPage> {
+    const savedRevision = this.vehicles().get(vehicleId)?.revision ?? null;
+    return readHistory(this.folder, vehicleId, { place, count, savedRevision });
   }
 
   backUp(reason: BackupReason): Outcome<BackupMade> {
@@ -125,49 +132,18 @@ export class FleetStore {
   }
 
   /** Makes the fleet what it was at that backup, after a snapshot of what it is now. */
-  restoreBackup(backupId: string): Outcome<RestoreDone> {
-    const { backups, kinds, records } = this.parts;
-    return this.change(async () => {
-      const place = await backups.find(backupId);
-      if (!place.ok) return place;
-      const backup = await readBackup(place.value, backupId, kinds);
-      if (!backup.ok) return backup;
-      const snapshot = await backups.make('before-restore');
-      if (!snapshot.ok) return snapshot;
-      const counts = await putBack(records, backup.value);
-      if (!counts.ok) return counts;
-      const paths = backup.value.vehicles.map((copy) => vehicleFile(copy.data.id));
-      await this.settleFor(new Set(backup.value.shop ? [...paths, shopFile] : paths));
-      return ok({ ...counts.value, undoBackupId: snapshot.value.id });
-    });
+  restoreBackup(backupId: string, telling: Telling): Outcome<RestoreDone> {
+    return this.change(() => this.restore.wholeFleet(backupId, telling));
   }
 
   /** Puts one vehicle back as that backup holds it, after a snapshot of the whole fleet. */
-  restoreVehicle(backupId: string, vehicleId: string): Outcome<Kept<Vehicle>> {
-    return this.change(async () => {
-      const path = vehicleFile(vehicleId);
-      const restored = await this.restorePath(backupId, path);
-      if (!restored.ok) return restored;
-      const kept = this.parts.records.vehicles.get(vehicleId);
-      return kept ? ok(kept) : fail({ code: 'not-found', detail: `There is no vehicle ${vehicleId}.` });
-    });
+  restoreVehicle(backupId: string, vehicleId: string, telling: Telling): Outcome<Kept<Vehicle>> {
+    return this.change(() => this.restore.oneVehicle(backupId, vehicleId, telling));
   }
 
-  /** Puts the last good copy of a damaged or missing record back in place. The damaged file stays in quarantine. */
-  restoreLastGood(troubleId: string): Outcome<null> {
-    return this.change(async () => {
-      const trouble = this.troubles().find((candidate) => candidate.id === troubleId);
-      if (!trouble?.lastGoodCopy) return fail({ code: 'not-found', detail: `No good copy is known for ${troubleId}.` });
-      const { backupId } = trouble.lastGoodCopy;
-      const path = recordOf(trouble);
-      const restored =
-        backupId === null || path === null
-          ? await this.restoreQuarantined(trouble)
-          : await this.restorePath(backupId, path);
-      if (!restored.ok) return restored;
-      await this.settleFor(new Set(path === null ? [] : [path]), trouble.id);
-      return ok(null);
-    });
+  /** Puts the last good copy of a damaged or missing file back in place. The damaged file stays in quarantine. */
+  restoreLastGood(troubleId: string, telling: Telling): Outcome<null> {
+    return this.change(() => this.restore.lastGood(troubleId, telling));
   }
 
   /** Notes that a person has seen this trouble and wants nothing done. The file stays in quarantine. */
@@ -211,53 +187,6 @@ export class FleetStore {
       }
     });
     return outcome ?? Promise.resolve(fail({ code: 'read-only', detail: 'The fleet has been closed.' }));
-  }
-
-  private async restorePath(backupId: string, path: string): Outcome<null> {
-    const { backups, kinds, records } = this.parts;
-    const place = await backups.find(backupId);
-    if (!place.ok) return place;
-    const contents = await readContents(place.value, backupId);
-    if (!contents.ok) return contents;
-    const file = contents.value.files.find((candidate) => candidate.path === path);
-    if (!file) return fail({ code: 'not-found', detail: `${backupId} does not hold ${path}.` });
-    if (path === shopFile) {
-      const shop = await readBackupRecord(place.value, backupId, file, kinds.shop, null);
-      if (!shop.ok) return shop;
-      const snapshot = await backups.make('before-restore');
-      if (!snapshot.ok) return snapshot;
-      const written = await records.writeShop(shop.value.data, revisionAfter(records.shop, shop.value));
-      return written.ok ? ok(null) : written;
-    }
-    const id = idFromFile(path);
-    const vehicle = await readBackupRecord(place.value, backupId, file, kinds.vehicle, id);
-    return vehicle.ok ? this.putVehicleBack(vehicle.value) : vehicle;
-  }
-
-  private async restoreQuarantined(trouble: FileTrouble): Outcome<null> {
-    const { kinds } = this.parts;
-    const bytes = await readFile(pathIn(this.folder, trouble.quarantinedAs ?? ''));
-    const read = readRecord(bytes, kinds.vehicle, trouble.vehicleId);
-    return read.ok ? this.putVehicleBack(read.value) : fail({ code: 'damaged', detail: read.error.reason });
-  }
-
-  private async putVehicleBack(copy: { readonly data: Vehicle; readonly revision: number }): Outcome<null> {
-    const { backups, records } = this.parts;
-    const present = records.vehicles.get(copy.data.id) ?? null;
-    const snapshot = await backups.make('before-restore');
-    if (!snapshot.ok) return snapshot;
-    const written = await records.writeVehicle(copy.data, revisionAfter(present, copy));
-    return written.ok ? ok(null) : written;
-  }
-
-  /** After records are back in place, what was said about their damaged files is settled. */
-  private async settleFor(paths: ReadonlySet<string>, troubleId: string | null = null): Promise<void> {
-    this.parts.state.areTroublesStale = true;
-    for (const trouble of this.troubles()) {
-      const path = recordOf(trouble);
-      const isMeant = trouble.id === troubleId || (path !== null && paths.has(path) && trouble.kind !== 'doubled');
-      if (isMeant && trouble.quarantinedAs !== null) await markSettled(this.folder, trouble.id, this.parts.clock());
-    }
   }
 
   private async refreshTroubles(): Promise<void> {

@@ -17,6 +17,7 @@ import {
   vehicleFile,
   vehiclesFolder,
 } from './fleet-folder.ts';
+import { FleetHistory } from './fleet-history.ts';
 import { type FleetLock, type LockOutcome, type LockOwner, staleAfterMinutes, takeLock } from './fleet-lock.ts';
 import { FleetRecords } from './fleet-records.ts';
 import { FleetStore, type ReadOnlyReason, type StoreState } from './fleet-store.ts';
@@ -182,7 +183,20 @@ async function openStore(
   if (state.readOnly) await lock?.release();
   const backUpAfter = options.backUpAfter ?? null;
   const held = state.readOnly ? null : lock;
-  return new FleetStore({ folder, kinds, clock, records, backups, lock: held, guard, left, state, backUpAfter });
+  const history = new FleetHistory({ folder, clock, guard });
+  return new FleetStore({
+    folder,
+    kinds,
+    clock,
+    records,
+    backups,
+    history,
+    lock: held,
+    guard,
+    left,
+    state,
+    backUpAfter,
+  });
 }
 
 /** Only records this program names itself can be asked of later backups. */

@@ -5,7 +5,9 @@ import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import { mapAtMost } from './at-most.ts';
 import { readBackupRecord, readContents } from './backup-contents.ts';
 import { idFromFile, shopFile, vehicleFile } from './fleet-folder.ts';
+import type { FleetHistory, Telling } from './fleet-history.ts';
 import type { FleetRecords } from './fleet-records.ts';
+import type { Kept } from './kept.ts';
 import type { ReadRecord } from './record-file.ts';
 import type { RecordKinds } from './record-kind.ts';
 import type { StorageProblem } from './storage-problem.ts';
@@ -53,12 +55,26 @@ function isSame(a: unknown, b: unknown): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
-/** A revision that no one can have based a change on, so that a save from before the restore is refused as stale. */
-export function revisionAfter(
-  present: { readonly revision: number } | null,
-  copy: { readonly revision: number },
-): number {
-  return Math.max(present?.revision ?? 0, copy.revision) + 1;
+/**
+ * A revision that no one can have based a change on, so that a save from before the restore is refused as stale. Later than all that the
+ * history tells of too, so that what it told of before stays told.
+ */
+export function revisionAfter(present: { readonly revision: number } | null, ...others: readonly number[]): number {
+  return Math.max(present?.revision ?? 0, ...others) + 1;
+}
+
+/** Writes one vehicle as the copy has it. The caller has made a snapshot. */
+export async function putVehicleBack(
+  records: FleetRecords,
+  history: FleetHistory,
+  copy: { readonly data: Vehicle; readonly revision: number },
+  telling: Telling,
+): Promise<Result<Kept<Vehicle>, StorageProblem>> {
+  const { id } = copy.data;
+  const present = records.vehicles.get(id) ?? null;
+  const told = present === null ? await history.latestRevision(id) : 0;
+  const revision = revisionAfter(present, copy.revision, told);
+  return records.writeVehicle(copy.data, revision, history.announcing(id, telling));
 }
 
 /**
@@ -67,7 +83,9 @@ export function revisionAfter(
  */
 export async function putBack(
   records: FleetRecords,
+  history: FleetHistory,
   backup: BackupRecords,
+  telling: Telling,
 ): Promise<Result<RestoreCounts, StorageProblem>> {
   let restored = 0;
   let unchanged = 0;
@@ -80,20 +98,21 @@ export async function putBack(
       unchanged++;
       continue;
     }
-    const written = await records.writeVehicle(copy.data, revisionAfter(present, copy));
+    const written = await putVehicleBack(records, history, copy, telling);
     if (!written.ok) return stopped(written.error);
     restored++;
   }
   if (backup.shop && isSame(records.shop?.data, backup.shop.data)) unchanged++;
   else if (backup.shop) {
-    const written = await records.writeShop(backup.shop.data, revisionAfter(records.shop, backup.shop));
+    const written = await records.writeShop(backup.shop.data, revisionAfter(records.shop, backup.shop.revision));
     if (!written.ok) return stopped(written.error);
     restored++;
   }
   const held = new Set([...backup.vehicles.map((copy) => vehicleFile(copy.data.id)), ...backup.missing]);
   for (const present of [...records.vehicles.values()]) {
     if (held.has(vehicleFile(present.data.id))) continue;
-    const moved = await records.withdrawVehicle(present.data.id, present.revision);
+    const { id } = present.data;
+    const moved = await records.withdrawVehicle(id, present.revision, history.announcing(id, telling));
     if (!moved.ok) return stopped(moved.error);
     withdrawn++;
   }

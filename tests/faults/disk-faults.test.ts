@@ -10,6 +10,7 @@ import { writeFileAtomically } from '../../app/storage/atomic-file.ts';
 import type { FleetStore } from '../../app/storage/fleet-store.ts';
 import { contentsOf, fleetOf, openForTest, tempFolder, textOf, unwrapped } from '../storage/fleet-fixture.ts';
 import { aVehicle } from '../storage/fleet-records-fixture.ts';
+import { byAda } from '../storage/telling-fixture.ts';
 
 const isRoot = process.getuid?.() === 0;
 
@@ -35,6 +36,10 @@ async function smallDisk(kilobytes: number): Promise<string | null> {
 async function fillUp(folder: string, bytesLeft: number): Promise<void> {
   const { bavail, bsize } = await statfs(folder);
   await writeFile(join(folder, 'filler'), Buffer.alloc(Math.max(0, bavail * bsize - bytesLeft)));
+}
+
+async function withoutHistories(folder: string): Promise<Map<string, string>> {
+  return new Map([...(await contentsOf(folder))].filter(([path]) => !path.startsWith('history')));
 }
 
 describe('a full disk', () => {
@@ -64,15 +69,18 @@ describe('a full disk', () => {
     const store = await openForTest(folder);
     await store.dailyBackup;
     await fillUp(folder, 0);
-    const before = await contentsOf(folder);
-    expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).toMatchObject({ error: { code: 'no-space' } });
-    expect(await store.saveVehicle(aVehicle('wxyz'), 0)).toMatchObject({ error: { code: 'no-space' } });
+    const before = await withoutHistories(folder);
+    expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).toMatchObject({ error: { code: 'no-space' } });
+    expect(await store.saveVehicle(aVehicle('wxyz'), 0, byAda)).toMatchObject({ error: { code: 'no-space' } });
     expect(await store.backUp('by-hand')).toMatchObject({ error: { code: 'no-space' } });
     expect(store.vehicles().get('abcd')).toMatchObject({ revision: 1, data: aVehicle('abcd') });
     expect(store.vehicles().has('wxyz')).toBe(false);
-    expect(await contentsOf(folder)).toEqual(before);
+    expect(await withoutHistories(folder)).toEqual(before);
     await rm(join(folder, 'filler'));
-    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).revision).toBe(2);
+    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).revision).toBe(2);
+    // What was announced and could not be saved may stand in the history; it is not taken for a change.
+    const { lines } = unwrapped(await store.readHistory('abcd', null, 100));
+    expect(lines.filter((line) => line.wasSaved).map((line) => line.revision)).toEqual([2, 1]);
   });
 
   it('opens for reading only when not even the note of who has it can be written', async (context) => {
@@ -108,8 +116,10 @@ describe('no permission', () => {
     await store.dailyBackup;
     const before = await textOf(folder, 'vehicles/abcd.json');
     if ((await forbid(join(folder, 'vehicles'))) === null) return context.skip('No way here to forbid writing.');
-    expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).toMatchObject({ error: { code: 'no-permission' } });
-    expect(await store.withdrawVehicle('abcd', 1)).toMatchObject({ error: { code: 'no-permission' } });
+    expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).toMatchObject({
+      error: { code: 'no-permission' },
+    });
+    expect(await store.withdrawVehicle('abcd', 1, byAda)).toMatchObject({ error: { code: 'no-permission' } });
     expect(store.vehicles().get('abcd')).toMatchObject({ revision: 1, data: aVehicle('abcd') });
     expect(await textOf(folder, 'vehicles/abcd.json')).toBe(before);
     expect(await readdir(join(folder, 'vehicles'))).toEqual(['abcd.json']);
@@ -141,7 +151,7 @@ describe('no permission', () => {
     await chmod(path, 0);
     const store = await openForTest(folder);
     expect(store.troubles()).toMatchObject([{ kind: 'cannot-read', quarantinedAs: null }]);
-    expect(await store.saveVehicle(aVehicle('abcd'), 0)).toMatchObject({ ok: false });
+    expect(await store.saveVehicle(aVehicle('abcd'), 0, byAda)).toMatchObject({ ok: false });
     await chmod(path, 0o600);
     expect(JSON.parse(await readFile(path, 'utf8')).data).toEqual(aVehicle('abcd'));
   });
@@ -161,18 +171,18 @@ describe('a folder that goes away while the fleet is open', () => {
 
   it('refuses the save, makes nothing in its place, and saves again when it is back', async () => {
     const { folder, elsewhere, store } = await goneWhileOpen();
-    expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).toMatchObject({ error: { code: 'folder-gone' } });
+    expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).toMatchObject({ error: { code: 'folder-gone' } });
     expect(await store.backUp('by-hand')).toMatchObject({ error: { code: 'folder-gone' } });
     await expect(readdir(folder)).rejects.toThrow('ENOENT');
     expect(store.vehicles().get('abcd')?.revision).toBe(1);
     await rename(elsewhere, folder);
-    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).revision).toBe(2);
+    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).revision).toBe(2);
   });
 
   it('does not write into the empty mount point of an unplugged drive', async () => {
     const { folder, store } = await goneWhileOpen();
     await mkdir(folder);
-    expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).toMatchObject({ error: { code: 'folder-gone' } });
+    expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).toMatchObject({ error: { code: 'folder-gone' } });
     expect(await store.backUp('by-hand')).toMatchObject({ error: { code: 'folder-gone' } });
     expect(await readdir(folder)).toEqual([]);
   });
@@ -183,7 +193,7 @@ describe('a folder that goes away while the fleet is open', () => {
     const other = await openForTest(folder);
     await other.dailyBackup;
     const before = await textOf(folder, 'vehicles/abcd.json');
-    expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).toMatchObject({ error: { code: 'read-only' } });
+    expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).toMatchObject({ error: { code: 'read-only' } });
     expect(await textOf(folder, 'vehicles/abcd.json')).toBe(before);
   });
 });

@@ -11,6 +11,7 @@ import { build } from 'vite';
 import { beforeAll, expect, it } from 'vitest';
 import { whyNotGood } from '../../app/storage/make-backup.ts';
 import { openForTest, tempFolder, testOwner, unwrapped } from '../storage/fleet-fixture.ts';
+import { byAda } from '../storage/telling-fixture.ts';
 
 const roundsInEachLane = 30;
 const lanes = [1, 2];
@@ -80,7 +81,7 @@ async function checkFleet(folder: string, acknowledged: Acknowledged, where: str
   expect([where, store.isReadOnly, store.troubles()]).toEqual([where, null, []]);
   for (const [id, last] of acknowledged.saved) {
     // It may have been on its way out and back when the kill came; then it is among the withdrawn ones, whole.
-    const kept = store.vehicles().get(id) ?? unwrapped(await store.bringBackVehicle(id));
+    const kept = store.vehicles().get(id) ?? unwrapped(await store.bringBackVehicle(id, byAda));
     const isSame = kept.revision === last.revision && kept.data.identity.keyTag === last.keyTag;
     // The save after the last acknowledged one may have reached the disk before the answer could be given.
     const isNext = kept.revision === last.revision + 1;

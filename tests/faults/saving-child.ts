@@ -3,6 +3,7 @@
 import { writeSync } from 'node:fs';
 import { openFleet } from '../../app/storage/open-fleet.ts';
 import { aVehicle } from '../storage/fleet-records-fixture.ts';
+import { byAda } from '../storage/telling-fixture.ts';
 
 const [folder = '', round = ''] = process.argv.slice(2);
 const clock = () => new Date().toISOString();
@@ -16,16 +17,16 @@ if (store.isReadOnly) throw new Error(store.isReadOnly.sentence);
 say('opened');
 
 async function save(id: string, keyTag: string): Promise<void> {
-  const saved = await store.saveVehicle(aVehicle(id, keyTag), store.vehicles().get(id)?.revision ?? 0);
+  const saved = await store.saveVehicle(aVehicle(id, keyTag), store.vehicles().get(id)?.revision ?? 0, byAda);
   if (!saved.ok) throw new Error(saved.error.detail);
   say(`saved ${id} ${saved.value.revision} ${keyTag}`);
 }
 
 async function withdrawAndBringBack(id: string): Promise<void> {
-  const withdrawn = await store.withdrawVehicle(id, store.vehicles().get(id)?.revision ?? 0);
+  const withdrawn = await store.withdrawVehicle(id, store.vehicles().get(id)?.revision ?? 0, byAda);
   if (!withdrawn.ok) throw new Error(withdrawn.error.detail);
   say(`withdrawn ${id}`);
-  const back = await store.bringBackVehicle(id);
+  const back = await store.bringBackVehicle(id, byAda);
   if (!back.ok) throw new Error(back.error.detail);
   say(`back ${id}`);
 }

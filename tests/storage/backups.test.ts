@@ -8,6 +8,7 @@ import { makeBackup, whyNotGood } from '../../app/storage/make-backup.ts';
 import { recordKinds } from '../../app/storage/record-kind.ts';
 import { contentsOf, fleetOf, openForTest, tempFolder, testClock, textOf, unwrapped } from './fleet-fixture.ts';
 import { aShop, aVehicle } from './fleet-records-fixture.ts';
+import { byAda } from './telling-fixture.ts';
 
 describe('making one', () => {
   it('holds the same files as the fleet and a table with the hash of each', async () => {
@@ -116,9 +117,9 @@ describe('the second folder', () => {
     expect(await contentsOf(join(place, made.id))).toEqual(await contentsOf(join(folder, 'backups', made.id)));
     await rm(join(folder, 'backups'), { recursive: true });
     await mkdir(join(folder, 'backups'));
-    unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1));
+    unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda));
     expect(unwrapped(await store.listBackups())).toMatchObject([{ id: made.id, where: 'second', isGood: true }]);
-    unwrapped(await store.restoreBackup(made.id));
+    unwrapped(await store.restoreBackup(made.id, byAda));
     expect(store.vehicles().get('abcd')?.data).toEqual(aVehicle('abcd'));
   });
 
@@ -137,13 +138,13 @@ describe('going back', () => {
     const folder = await fleetOf(['abcd', 'efgh']);
     const store = await openForTest(folder);
     const { id } = unwrapped(await store.backUp('by-hand'));
-    unwrapped(await store.saveVehicle(aVehicle('abcd', 'changed'), 1));
-    unwrapped(await store.saveVehicle(aVehicle('wxyz'), 0));
-    unwrapped(await store.withdrawVehicle('efgh', 1));
+    unwrapped(await store.saveVehicle(aVehicle('abcd', 'changed'), 1, byAda));
+    unwrapped(await store.saveVehicle(aVehicle('wxyz'), 0, byAda));
+    unwrapped(await store.withdrawVehicle('efgh', 1, byAda));
     unwrapped(await store.saveShop(aShop('Renamed Motors'), 1));
     const keyTags = () => [...store.vehicles()].map(([key, kept]) => [key, kept.data.identity.keyTag]).sort();
 
-    const done = unwrapped(await store.restoreBackup(id));
+    const done = unwrapped(await store.restoreBackup(id, byAda));
     expect(done).toMatchObject({ restored: 3, unchanged: 0, withdrawn: 1 });
     expect(keyTags()).toEqual([
       ['abcd', 'K1'],
@@ -152,7 +153,7 @@ describe('going back', () => {
     expect(store.shop()?.data).toEqual(aShop());
     expect(await readdir(join(folder, 'withdrawn'))).toEqual(['efgh.json', 'wxyz.json']);
 
-    unwrapped(await store.restoreBackup(done.undoBackupId));
+    unwrapped(await store.restoreBackup(done.undoBackupId, byAda));
     expect(keyTags()).toEqual([
       ['abcd', 'changed'],
       ['wxyz', 'K1'],
@@ -167,21 +168,26 @@ describe('going back', () => {
   it('raises the revisions, so that a change from before is refused', async () => {
     const store = await openForTest(await fleetOf(['abcd']));
     const { id } = unwrapped(await store.backUp('by-hand'));
-    unwrapped(await store.saveVehicle(aVehicle('abcd', 'changed'), 1));
-    unwrapped(await store.restoreBackup(id));
+    unwrapped(await store.saveVehicle(aVehicle('abcd', 'changed'), 1, byAda));
+    unwrapped(await store.restoreBackup(id, byAda));
     expect(store.vehicles().get('abcd')?.revision).toBe(3);
-    expect(await store.saveVehicle(aVehicle('abcd', 'late'), 2)).toMatchObject({ error: { code: 'stale-revision' } });
+    expect(await store.saveVehicle(aVehicle('abcd', 'late'), 2, byAda)).toMatchObject({
+      error: { code: 'stale-revision' },
+    });
   });
 
   it('brings one vehicle back and leaves the rest', async () => {
     const store = await openForTest(await fleetOf(['abcd', 'efgh']));
     const { id } = unwrapped(await store.backUp('by-hand'));
-    unwrapped(await store.saveVehicle(aVehicle('abcd', 'changed'), 1));
-    unwrapped(await store.saveVehicle(aVehicle('efgh', 'changed'), 1));
-    expect(unwrapped(await store.restoreVehicle(id, 'abcd'))).toMatchObject({ revision: 3, data: aVehicle('abcd') });
+    unwrapped(await store.saveVehicle(aVehicle('abcd', 'changed'), 1, byAda));
+    unwrapped(await store.saveVehicle(aVehicle('efgh', 'changed'), 1, byAda));
+    expect(unwrapped(await store.restoreVehicle(id, 'abcd', byAda))).toMatchObject({
+      revision: 3,
+      data: aVehicle('abcd'),
+    });
     expect(store.vehicles().get('efgh')?.data.identity.keyTag).toBe('changed');
-    expect(await store.restoreVehicle(id, 'none')).toMatchObject({ error: { code: 'not-found' } });
-    expect(await store.restoreVehicle('../../etc', 'abcd')).toMatchObject({ error: { code: 'not-found' } });
+    expect(await store.restoreVehicle(id, 'none', byAda)).toMatchObject({ error: { code: 'not-found' } });
+    expect(await store.restoreVehicle('../../etc', 'abcd', byAda)).toMatchObject({ error: { code: 'not-found' } });
   });
 
   it.each([
@@ -193,10 +199,10 @@ describe('going back', () => {
     const folder = await fleetOf(['abcd', 'efgh']);
     const store = await openForTest(folder);
     const { id } = unwrapped(await store.backUp('by-hand'));
-    unwrapped(await store.saveVehicle(aVehicle('abcd', 'changed'), 1));
+    unwrapped(await store.saveVehicle(aVehicle('abcd', 'changed'), 1, byAda));
     await damage(join(folder, 'backups', id));
     const before = await contentsOf(folder);
-    expect(await store.restoreBackup(id)).toMatchObject({ ok: false });
+    expect(await store.restoreBackup(id, byAda)).toMatchObject({ ok: false });
     expect(await contentsOf(folder)).toEqual(before);
     expect(await whyNotGood(join(folder, 'backups'), id)).not.toBeNull();
   });
@@ -214,7 +220,7 @@ describe('an older format', () => {
   it('is snapshotted as it was, then brought up, and only once', async () => {
     const folder = await fleetOf(['abcd', 'efgh']);
     const setup = await openForTest(folder);
-    unwrapped(await setup.saveVehicle(aVehicle('abcd', 'peg 7'), 1));
+    unwrapped(await setup.saveVehicle(aVehicle('abcd', 'peg 7'), 1, byAda));
     await setup.close();
     const old = await textOf(folder, 'vehicles/abcd.json');
     const store = await openForTest(folder, { kinds });
@@ -223,12 +229,12 @@ describe('an older format', () => {
     expect(await textOf(folder, 'vehicles/abcd.json')).toContain('"version": 2');
     const snapshot = unwrapped(await store.listBackups()).find((backup) => backup.reason === 'before-migration');
     expect(await textOf(folder, `backups/${snapshot?.id}/vehicles/abcd.json`)).toBe(old);
-    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'NEXT'), 2)).revision).toBe(3);
+    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'NEXT'), 2, byAda)).revision).toBe(3);
     await store.close();
     const again = await openForTest(folder, { kinds });
     const snapshots = unwrapped(await again.listBackups()).filter((backup) => backup.reason === 'before-migration');
     expect(snapshots).toHaveLength(1);
-    unwrapped(await again.restoreVehicle(snapshot?.id ?? '', 'abcd'));
+    unwrapped(await again.restoreVehicle(snapshot?.id ?? '', 'abcd', byAda));
     expect(again.vehicles().get('abcd')?.data.identity.keyTag).toBe('PEG 7');
   });
 

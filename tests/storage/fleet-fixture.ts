@@ -7,6 +7,7 @@ import type { Result } from '../../app/domain/shared/result.ts';
 import type { FleetStore } from '../../app/storage/fleet-store.ts';
 import { type OpenFleetOptions, openFleet } from '../../app/storage/open-fleet.ts';
 import { aShop, aVehicle } from './fleet-records-fixture.ts';
+import { byAda } from './telling-fixture.ts';
 
 export async function tempFolder(): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'lotwright-test-'));
@@ -45,7 +46,7 @@ export async function fleetOf(ids: readonly string[], options: Partial<OpenFleet
   const base = { folder, clock: testClock('2026-03-04T08:00:00.000Z'), owner: testOwner, createFolder: true };
   const store = unwrapped(await openFleet({ ...base, ...options }));
   unwrapped(await store.saveShop(aShop(), 0));
-  for (const id of ids) unwrapped(await store.saveVehicle(aVehicle(id), 0));
+  for (const id of ids) unwrapped(await store.saveVehicle(aVehicle(id), 0, byAda));
   unwrapped(await store.backUp('daily'));
   await store.close();
   return folder;

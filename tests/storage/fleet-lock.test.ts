@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { contentsOf, fleetOf, openForTest, textOf, unwrapped } from './fleet-fixture.ts';
 import { aVehicle } from './fleet-records-fixture.ts';
+import { byAda } from './telling-fixture.ts';
 
 async function endedProcessId(): Promise<number> {
   const child = spawn(process.execPath, ['-e', '']);
@@ -45,10 +46,10 @@ it('opens for reading only, and says who has it, while another store of the same
   const second = await openForTest(folder, { takeOver: true });
   expect(second.isReadOnly).toMatchObject({ kind: 'open-elsewhere', holder: { user: 'ada' }, canTakeOver: false });
   expect(second.vehicles().get('abcd')).toMatchObject({ isReadOnly: true, revision: 1 });
-  expect(await second.saveVehicle(aVehicle('abcd', 'K2'), 1)).toMatchObject({ error: { code: 'read-only' } });
-  expect(unwrapped(await first.saveVehicle(aVehicle('abcd', 'K2'), 1)).revision).toBe(2);
+  expect(await second.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).toMatchObject({ error: { code: 'read-only' } });
+  expect(unwrapped(await first.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).revision).toBe(2);
   await second.close();
-  expect(unwrapped(await first.saveVehicle(aVehicle('abcd', 'K3'), 2)).revision).toBe(3);
+  expect(unwrapped(await first.saveVehicle(aVehicle('abcd', 'K3'), 2, byAda)).revision).toBe(3);
 });
 
 it('touches nothing at all while it is open for reading only, damaged files included', async () => {
@@ -107,7 +108,7 @@ it('stops writing as soon as another desk has taken the fleet over', async () =>
   const store = await openForTest(folder);
   await leaveNote(folder, { user: 'cora', token: 'the one who took over' });
   const before = await textOf(folder, 'vehicles/abcd.json');
-  expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).toMatchObject({ error: { code: 'read-only' } });
+  expect(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).toMatchObject({ error: { code: 'read-only' } });
   expect(store.isReadOnly?.kind).toBe('lost-to-another');
   expect(store.vehicles().get('abcd')?.isReadOnly).toBe(true);
   expect(await textOf(folder, 'vehicles/abcd.json')).toBe(before);
@@ -119,6 +120,6 @@ it('goes on when a person removed the note by hand, and puts it back', async () 
   const folder = await fleetOf(['abcd']);
   const store = await openForTest(folder);
   await rm(join(folder, 'in-use.json'));
-  expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).revision).toBe(2);
+  expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).revision).toBe(2);
   expect(await textOf(folder, 'in-use.json')).toContain('"ada"');
 });

@@ -14,6 +14,7 @@ import {
   unwrapped,
 } from './fleet-fixture.ts';
 import { aShop, aVehicle } from './fleet-records-fixture.ts';
+import { byAda } from './telling-fixture.ts';
 
 describe('opening', () => {
   it('makes a new fleet where it is told to, without settings or vehicles', async () => {
@@ -61,8 +62,8 @@ describe('saving', () => {
   it('counts revisions, and the file says the same as the answer', async () => {
     const folder = await tempFolder();
     const store = await openForTest(folder);
-    const first = unwrapped(await store.saveVehicle(aVehicle('abcd'), 0));
-    const second = unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), first.revision));
+    const first = unwrapped(await store.saveVehicle(aVehicle('abcd'), 0, byAda));
+    const second = unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), first.revision, byAda));
     expect([first.revision, second.revision]).toEqual([1, 2]);
     const file = JSON.parse(await textOf(folder, 'vehicles/abcd.json'));
     expect(file).toEqual({
@@ -79,23 +80,23 @@ describe('saving', () => {
     const folder = await fleetOf(['abcd']);
     const store = await openForTest(folder);
     const [one, two] = await Promise.all([
-      store.saveVehicle(aVehicle('abcd', 'first'), 1),
-      store.saveVehicle(aVehicle('abcd', 'second'), 1),
+      store.saveVehicle(aVehicle('abcd', 'first'), 1, byAda),
+      store.saveVehicle(aVehicle('abcd', 'second'), 1, byAda),
     ]);
     expect(unwrapped(one).revision).toBe(2);
     expect(two).toMatchObject({ ok: false, error: { code: 'stale-revision' } });
     expect(await textOf(folder, 'vehicles/abcd.json')).toContain('"keyTag": "first"');
-    expect(await store.saveVehicle(aVehicle('abcd'), 0)).toMatchObject({ error: { code: 'stale-revision' } });
-    expect(await store.saveVehicle(aVehicle('wxyz'), 1)).toMatchObject({ error: { code: 'stale-revision' } });
+    expect(await store.saveVehicle(aVehicle('abcd'), 0, byAda)).toMatchObject({ error: { code: 'stale-revision' } });
+    expect(await store.saveVehicle(aVehicle('wxyz'), 1, byAda)).toMatchObject({ error: { code: 'stale-revision' } });
     expect(await store.saveShop(aShop('Other'), 0)).toMatchObject({ error: { code: 'stale-revision' } });
   });
 
   it('refuses a record that does not hold and an identity that is no file name', async () => {
     const folder = await tempFolder();
     const store = await openForTest(folder);
-    const long = { ...aVehicle('abcd'), sale: { soldOn: 'yesterday', priceCents: 1, buyer: '' } };
-    expect(await store.saveVehicle(long, 0)).toMatchObject({ error: { code: 'invalid' } });
-    expect(await store.saveVehicle(aVehicle('../../evil'), 0)).toMatchObject({ error: { code: 'invalid' } });
+    const long = { ...aVehicle('abcd'), sale: { soldOn: 'yesterday', priceCents: 1, buyer: '', paidOffOn: null } };
+    expect(await store.saveVehicle(long, 0, byAda)).toMatchObject({ error: { code: 'invalid' } });
+    expect(await store.saveVehicle(aVehicle('../../evil'), 0, byAda)).toMatchObject({ error: { code: 'invalid' } });
     expect(await readdir(join(folder, 'vehicles'))).toEqual([]);
     expect(store.vehicles().size).toBe(0);
   });
@@ -103,7 +104,7 @@ describe('saving', () => {
   it('does not change when the caller goes on changing the object that was saved', async () => {
     const store = await openForTest(await tempFolder());
     const vehicle = aVehicle('abcd');
-    await store.saveVehicle(vehicle, 0);
+    await store.saveVehicle(vehicle, 0, byAda);
     vehicle.identity.keyTag = 'changed afterwards';
     expect(store.vehicles().get('abcd')?.data.identity.keyTag).toBe('K1');
   });
@@ -116,11 +117,13 @@ describe('saving', () => {
       .replace('"K1"', '"copied in"')
       .replace('"revision": 1', '"revision": 5');
     await writeFile(path, foreign);
-    expect(await store.saveVehicle(aVehicle('abcd', 'mine'), 1)).toMatchObject({ error: { code: 'stale-revision' } });
+    expect(await store.saveVehicle(aVehicle('abcd', 'mine'), 1, byAda)).toMatchObject({
+      error: { code: 'stale-revision' },
+    });
     expect(await readFile(path, 'utf8')).toBe(foreign);
     const unknown = join(folder, 'vehicles', 'wxyz.json');
     await writeFile(unknown, 'no record at all');
-    expect(await store.saveVehicle(aVehicle('wxyz'), 0)).toMatchObject({ ok: false });
+    expect(await store.saveVehicle(aVehicle('wxyz'), 0, byAda)).toMatchObject({ ok: false });
     expect(await readFile(unknown, 'utf8')).toBe('no record at all');
   });
 
@@ -128,7 +131,7 @@ describe('saving', () => {
     const folder = await fleetOf(['abcd']);
     const store = await openForTest(folder);
     await writeFile(join(folder, 'vehicles', 'abcd.json'), Buffer.alloc(100));
-    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).revision).toBe(2);
+    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).revision).toBe(2);
     expect(store.troubles()).toMatchObject([{ kind: 'zero-filled', vehicleId: 'abcd', lastGoodCopy: null }]);
     expect(await readFile(join(folder, store.troubles()[0]?.quarantinedAs ?? ''))).toEqual(Buffer.alloc(100));
   });
@@ -137,15 +140,15 @@ describe('saving', () => {
     const folder = await fleetOf(['abcd']);
     const store = await openForTest(folder);
     await rm(join(folder, 'vehicles', 'abcd.json'));
-    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).revision).toBe(2);
+    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).revision).toBe(2);
   });
 
   it('finishes what was asked before it closes, and refuses what is asked after', async () => {
     const folder = await tempFolder();
     const store = await openForTest(folder);
-    const asked = ['aaaa', 'bbbb', 'cccc'].map((id) => store.saveVehicle(aVehicle(id), 0));
+    const asked = ['aaaa', 'bbbb', 'cccc'].map((id) => store.saveVehicle(aVehicle(id), 0, byAda));
     const closed = store.close();
-    expect(await store.saveVehicle(aVehicle('dddd'), 0)).toMatchObject({ error: { code: 'read-only' } });
+    expect(await store.saveVehicle(aVehicle('dddd'), 0, byAda)).toMatchObject({ error: { code: 'read-only' } });
     await closed;
     for (const result of await Promise.all(asked)) expect(result.ok).toBe(true);
     expect(await readdir(join(folder, 'vehicles'))).toEqual(['aaaa.json', 'bbbb.json', 'cccc.json']);
@@ -157,38 +160,38 @@ describe('withdrawing', () => {
     const folder = await fleetOf(['abcd']);
     const store = await openForTest(folder);
     const before = await textOf(folder, 'vehicles/abcd.json');
-    expect(await store.withdrawVehicle('abcd', 0)).toMatchObject({ error: { code: 'stale-revision' } });
-    unwrapped(await store.withdrawVehicle('abcd', 1));
+    expect(await store.withdrawVehicle('abcd', 0, byAda)).toMatchObject({ error: { code: 'stale-revision' } });
+    unwrapped(await store.withdrawVehicle('abcd', 1, byAda));
     expect(store.vehicles().has('abcd')).toBe(false);
     expect(await textOf(folder, 'withdrawn/abcd.json')).toBe(before);
-    const back = unwrapped(await store.bringBackVehicle('abcd'));
+    const back = unwrapped(await store.bringBackVehicle('abcd', byAda));
     expect(back).toMatchObject({ revision: 1, data: aVehicle('abcd') });
     expect(await textOf(folder, 'vehicles/abcd.json')).toBe(before);
-    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1)).revision).toBe(2);
+    expect(unwrapped(await store.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda)).revision).toBe(2);
   });
 
   it('never loses an earlier withdrawn record, and brings back the newest', async () => {
     const folder = await fleetOf(['abcd']);
     const store = await openForTest(folder);
-    unwrapped(await store.withdrawVehicle('abcd', 1));
-    unwrapped(await store.saveVehicle(aVehicle('abcd', 'taken in anew'), 0));
-    unwrapped(await store.withdrawVehicle('abcd', 1));
+    unwrapped(await store.withdrawVehicle('abcd', 1, byAda));
+    unwrapped(await store.saveVehicle(aVehicle('abcd', 'taken in anew'), 0, byAda));
+    unwrapped(await store.withdrawVehicle('abcd', 1, byAda));
     expect(await readdir(join(folder, 'withdrawn'))).toEqual(['abcd.2.json', 'abcd.json']);
-    expect(unwrapped(await store.bringBackVehicle('abcd')).data.identity.keyTag).toBe('taken in anew');
+    expect(unwrapped(await store.bringBackVehicle('abcd', byAda)).data.identity.keyTag).toBe('taken in anew');
     expect(await readdir(join(folder, 'withdrawn'))).toEqual(['abcd.json']);
   });
 
   it('says so when there is nothing to withdraw or to bring back', async () => {
     const store = await openForTest(await fleetOf(['abcd']));
-    expect(await store.withdrawVehicle('none', 1)).toMatchObject({ error: { code: 'not-found' } });
-    expect(await store.bringBackVehicle('none')).toMatchObject({ error: { code: 'not-found' } });
-    expect(await store.bringBackVehicle('abcd')).toMatchObject({ error: { code: 'stale-revision' } });
+    expect(await store.withdrawVehicle('none', 1, byAda)).toMatchObject({ error: { code: 'not-found' } });
+    expect(await store.bringBackVehicle('none', byAda)).toMatchObject({ error: { code: 'not-found' } });
+    expect(await store.bringBackVehicle('abcd', byAda)).toMatchObject({ error: { code: 'stale-revision' } });
   });
 
   it('is not mistaken for a vehicle that has gone missing', async () => {
     const folder = await fleetOf(['abcd', 'efgh']);
     const store = await openForTest(folder);
-    unwrapped(await store.withdrawVehicle('abcd', 1));
+    unwrapped(await store.withdrawVehicle('abcd', 1, byAda));
     await store.close();
     expect((await openForTest(folder)).troubles()).toEqual([]);
   });

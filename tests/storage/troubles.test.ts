@@ -6,6 +6,7 @@ import { recordBytes } from '../../app/storage/record-file.ts';
 import { recordKinds } from '../../app/storage/record-kind.ts';
 import { fleetOf, openForTest, testClock, textOf, unwrapped } from './fleet-fixture.ts';
 import { aShop, aVehicle } from './fleet-records-fixture.ts';
+import { byAda } from './telling-fixture.ts';
 
 function vehicleText(id: string, keyTag: string, revision: number, savedAt = '2026-03-01T10:00:00.000Z'): Buffer {
   return unwrapped(recordBytes(recordKinds.vehicle, { data: aVehicle(id, keyTag), revision, savedAt })).bytes;
@@ -40,7 +41,7 @@ describe('a damaged vehicle', () => {
     unwrapped(await store.dailyBackup);
     const [trouble] = store.troubles();
     expect(trouble).toMatchObject({ kind: 'empty', vehicleId: 'abcd', lastGoodCopy: { revision: 1 } });
-    unwrapped(await store.restoreLastGood(trouble?.id ?? ''));
+    unwrapped(await store.restoreLastGood(trouble?.id ?? '', byAda));
     expect(store.vehicles().get('abcd')).toMatchObject({ data: aVehicle('abcd'), revision: 2 });
     expect(store.troubles()).toEqual([]);
     await store.close();
@@ -78,13 +79,15 @@ describe('a damaged vehicle', () => {
     await writeFile(join(folder, 'vehicles', 'abcd.json'), Buffer.alloc(64));
     const store = await openForTest(folder);
     expect(store.troubles()).toMatchObject([{ kind: 'zero-filled', lastGoodCopy: null }]);
-    expect(await store.restoreLastGood(store.troubles()[0]?.id ?? '')).toMatchObject({ error: { code: 'not-found' } });
+    expect(await store.restoreLastGood(store.troubles()[0]?.id ?? '', byAda)).toMatchObject({
+      error: { code: 'not-found' },
+    });
   });
 
   it('is offered from an older backup when the newest copy is damaged too', async () => {
     const folder = await fleetOf(['abcd']);
     const changed = await openForTest(folder, { clock: testClock('2026-03-05T10:00:00.000Z') });
-    unwrapped(await changed.saveVehicle(aVehicle('abcd', 'K2'), 1));
+    unwrapped(await changed.saveVehicle(aVehicle('abcd', 'K2'), 1, byAda));
     const { id } = unwrapped(await changed.backUp('by-hand'));
     await changed.close();
     await writeFile(join(folder, 'backups', id, 'vehicles', 'abcd.json'), vehicleText('abcd', 'forged', 9));
@@ -114,7 +117,7 @@ describe('files that are none of ours or in the wrong place', () => {
     const byId = new Map(store.troubles().map((trouble) => [trouble.vehicleId, trouble]));
     expect(byId.get('abcd')).toMatchObject({ kind: 'doubled', lastGoodCopy: null });
     expect(byId.get('efgh')).toMatchObject({ kind: 'doubled', lastGoodCopy: { backupId: null, revision: 8 } });
-    unwrapped(await store.restoreLastGood(byId.get('efgh')?.id ?? ''));
+    unwrapped(await store.restoreLastGood(byId.get('efgh')?.id ?? '', byAda));
     expect(store.vehicles().get('efgh')).toMatchObject({ revision: 9, data: aVehicle('efgh', 'newer') });
     expect(store.troubles().map((trouble) => trouble.vehicleId)).toEqual(['abcd']);
     const { backups } = { backups: unwrapped(await store.listBackups()) };
@@ -128,7 +131,7 @@ describe('files that are none of ours or in the wrong place', () => {
     expect(store.troubles()).toMatchObject([
       { kind: 'wrong-name', vehicleId: 'abcd', lastGoodCopy: { backupId: null, revision: 1 } },
     ]);
-    unwrapped(await store.restoreLastGood(store.troubles()[0]?.id ?? ''));
+    unwrapped(await store.restoreLastGood(store.troubles()[0]?.id ?? '', byAda));
     expect(store.vehicles().get('abcd')?.data).toEqual(aVehicle('abcd'));
     expect(store.troubles()).toEqual([]);
   });
@@ -138,7 +141,7 @@ describe('files that are none of ours or in the wrong place', () => {
     await mkdir(join(folder, 'vehicles', 'wxyz.json'));
     const store = await openForTest(folder);
     expect(store.troubles()).toMatchObject([{ kind: 'cannot-read', quarantinedAs: null }]);
-    expect(await store.saveVehicle(aVehicle('wxyz'), 0)).toMatchObject({ ok: false });
+    expect(await store.saveVehicle(aVehicle('wxyz'), 0, byAda)).toMatchObject({ ok: false });
     expect(await readdir(join(folder, 'vehicles'))).toContain('wxyz.json');
   });
 });
@@ -158,9 +161,9 @@ describe('a newer version', () => {
     const store = await openForTest(folder);
     expect(store.isReadOnly).toBeNull();
     expect(store.troubles()).toMatchObject([{ kind: 'newer-version', quarantinedAs: null, lastGoodCopy: null }]);
-    expect(await store.saveVehicle(aVehicle('abcd'), 0)).toMatchObject({ error: { code: 'newer-version' } });
+    expect(await store.saveVehicle(aVehicle('abcd'), 0, byAda)).toMatchObject({ error: { code: 'newer-version' } });
     expect(await textOf(folder, 'vehicles/abcd.json')).toBe(text);
-    expect(unwrapped(await store.saveVehicle(aVehicle('efgh', 'K2'), 1)).revision).toBe(2);
+    expect(unwrapped(await store.saveVehicle(aVehicle('efgh', 'K2'), 1, byAda)).revision).toBe(2);
   });
 
   it("of the shop's settings opens the fleet for reading only", async () => {
@@ -186,7 +189,7 @@ describe("the shop's settings", () => {
       vehicleId: null,
       lastGoodCopy: { revision: 1 },
     });
-    unwrapped(await store.restoreLastGood(trouble?.id ?? ''));
+    unwrapped(await store.restoreLastGood(trouble?.id ?? '', byAda));
     expect(store.shop()).toMatchObject({ data: aShop(), revision: 2 });
     expect(store.troubles()).toEqual([]);
   });
@@ -204,7 +207,7 @@ describe('a missing file', () => {
     await next.close();
     const later = await openForTest(folder, { clock: testClock('2026-03-05T11:00:00.000Z') });
     expect(later.troubles()).toMatchObject([{ kind: 'missing', vehicleId: 'abcd', lastGoodCopy: { revision: 1 } }]);
-    unwrapped(await later.restoreLastGood(later.troubles()[0]?.id ?? ''));
+    unwrapped(await later.restoreLastGood(later.troubles()[0]?.id ?? '', byAda));
     expect(later.vehicles().get('abcd')?.data).toEqual(aVehicle('abcd'));
     expect(later.troubles()).toEqual([]);
   });
@@ -223,7 +226,7 @@ describe('a missing file', () => {
     await rm(join(folder, 'shop.json'));
     const store = await openForTest(folder);
     expect(store.troubles()).toMatchObject([{ fileName: 'shop.json', kind: 'missing' }]);
-    unwrapped(await store.restoreLastGood(store.troubles()[0]?.id ?? ''));
+    unwrapped(await store.restoreLastGood(store.troubles()[0]?.id ?? '', byAda));
     expect(store.shop()?.data).toEqual(aShop());
   });
 });

@@ -78,3 +78,17 @@ export function changedParts(before: Vehicle, after: Vehicle): ChangedPart[] {
   );
   return [...inSections, ...factListSchema.options.flatMap((list) => changedFacts(before, after, list))];
 }
+
+/** The place that tells whether the vehicle was in the fleet. */
+export const presencePlace = 'in-fleet';
+
+/** For taking in, withdrawing and bringing back. */
+export function presencePart(isInFleet: boolean): ChangedPart {
+  return { place: presencePlace, before: !isInFleet, after: isInFleet };
+}
+
+/** Whether the vehicle was in the fleet after this entry; null when the entry does not say. */
+export function presenceAfter(entry: HistoryEntry): boolean | null {
+  const part = entry.parts.find(({ place }) => place === presencePlace);
+  return typeof part?.after === 'boolean' ? part.after : null;
+}

@@ -1,0 +1,116 @@
+// Going back: the whole fleet, one vehicle, or the last good copy of one file, each after a snapshot and told in the histories.
+// Called in the fleet's queue only.
+import { readFile } from 'node:fs/promises';
+import { fail, ok } from '../domain/shared/result.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { readBackupRecord, readContents } from './backup-contents.ts';
+import type { FileTrouble } from './file-trouble.ts';
+import { idFromFile, pathIn, shopFile, vehicleFile } from './fleet-folder.ts';
+import type { Telling } from './fleet-history.ts';
+import type { Outcome } from './fleet-records.ts';
+import type { StoreParts } from './fleet-store.ts';
+import type { Kept } from './kept.ts';
+import { markSettled } from './quarantine.ts';
+import { readRecord } from './record-file.ts';
+import { putBack, putVehicleBack, type RestoreCounts, readBackup, revisionAfter } from './restore.ts';
+
+export type RestoreDone = RestoreCounts & { readonly undoBackupId: string };
+
+/** Path of the record that a trouble is about; null when the file's name and contents do not say. */
+function recordOf(trouble: FileTrouble): string | null {
+  if (trouble.fileName === shopFile) return shopFile;
+  return trouble.vehicleId === null ? null : vehicleFile(trouble.vehicleId);
+}
+
+export class FleetRestore {
+  private readonly parts: StoreParts;
+
+  constructor(parts: StoreParts) {
+    this.parts = parts;
+  }
+
+  async wholeFleet(backupId: string, telling: Telling): Outcome<RestoreDone> {
+    const { backups, history, kinds, records } = this.parts;
+    const place = await backups.find(backupId);
+    if (!place.ok) return place;
+    const backup = await readBackup(place.value, backupId, kinds);
+    if (!backup.ok) return backup;
+    const snapshot = await backups.make('before-restore');
+    if (!snapshot.ok) return snapshot;
+    const counts = await putBack(records, history, backup.value, telling);
+    if (!counts.ok) return counts;
+    const paths = backup.value.vehicles.map((copy) => vehicleFile(copy.data.id));
+    await this.settleFor(new Set(backup.value.shop ? [...paths, shopFile] : paths));
+    return ok({ ...counts.value, undoBackupId: snapshot.value.id });
+  }
+
+  async oneVehicle(backupId: string, vehicleId: string, telling: Telling): Outcome<Kept<Vehicle>> {
+    const restored = await this.restorePath(backupId, vehicleFile(vehicleId), telling);
+    if (!restored.ok) return restored;
+    const kept = this.parts.records.vehicles.get(vehicleId);
+    return kept ? ok(kept) : fail({ code: 'not-found', detail: `There is no vehicle ${vehicleId}.` });
+  }
+
+  async lastGood(troubleId: string, telling: Telling): Outcome<null> {
+    const trouble = this.parts.state.troubles.find((candidate) => candidate.id === troubleId);
+    if (!trouble?.lastGoodCopy) return fail({ code: 'not-found', detail: `No good copy is known for ${troubleId}.` });
+    const { backupId } = trouble.lastGoodCopy;
+    const path = recordOf(trouble);
+    const restored =
+      backupId === null || path === null
+        ? await this.restoreQuarantined(trouble, telling)
+        : await this.restorePath(backupId, path, telling);
+    if (!restored.ok) return restored;
+    await this.settleFor(new Set(path === null ? [] : [path]), trouble.id);
+    return ok(null);
+  }
+
+  private async restorePath(backupId: string, path: string, telling: Telling): Outcome<null> {
+    const { backups, kinds, records } = this.parts;
+    const place = await backups.find(backupId);
+    if (!place.ok) return place;
+    const contents = await readContents(place.value, backupId);
+    if (!contents.ok) return contents;
+    const file = contents.value.files.find((candidate) => candidate.path === path);
+    if (!file) return fail({ code: 'not-found', detail: `${backupId} does not hold ${path}.` });
+    if (path === shopFile) {
+      const shop = await readBackupRecord(place.value, backupId, file, kinds.shop, null);
+      if (!shop.ok) return shop;
+      const snapshot = await backups.make('before-restore');
+      if (!snapshot.ok) return snapshot;
+      const written = await records.writeShop(shop.value.data, revisionAfter(records.shop, shop.value.revision));
+      return written.ok ? ok(null) : written;
+    }
+    const vehicle = await readBackupRecord(place.value, backupId, file, kinds.vehicle, idFromFile(path));
+    return vehicle.ok ? this.vehicleBack(vehicle.value, telling) : vehicle;
+  }
+
+  private async restoreQuarantined(trouble: FileTrouble, telling: Telling): Outcome<null> {
+    const { folder, kinds } = this.parts;
+    const bytes = await readFile(pathIn(folder, trouble.quarantinedAs ?? ''));
+    const read = readRecord(bytes, kinds.vehicle, trouble.vehicleId);
+    return read.ok ? this.vehicleBack(read.value, telling) : fail({ code: 'damaged', detail: read.error.reason });
+  }
+
+  private async vehicleBack(
+    copy: { readonly data: Vehicle; readonly revision: number },
+    telling: Telling,
+  ): Outcome<null> {
+    const { backups, history, records } = this.parts;
+    const snapshot = await backups.make('before-restore');
+    if (!snapshot.ok) return snapshot;
+    const written = await putVehicleBack(records, history, copy, telling);
+    return written.ok ? ok(null) : written;
+  }
+
+  /** After records are back in place, what was said about their damaged files is settled. */
+  private async settleFor(paths: ReadonlySet<string>, troubleId: string | null = null): Promise<void> {
+    const { clock, folder, state } = this.parts;
+    state.areTroublesStale = true;
+    for (const trouble of state.troubles) {
+      const path = recordOf(trouble);
+      const isMeant = trouble.id === troubleId || (path !== null && paths.has(path) && trouble.kind !== 'doubled');
+      if (isMeant && trouble.quarantinedAs !== null) await markSettled(folder, trouble.id, clock());
+    }
+  }
+}
