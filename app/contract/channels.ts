@@ -1,11 +1,14 @@
 // Everything the page may ask of the main process, once: name, what goes in, what comes out, who may, whether it changes anything.
 // No channel takes a path or a URL.
 import { z } from 'zod';
+import { codeKindsSchema } from '../domain/codes/code-kinds.ts';
+import { filingRulesSchema } from '../domain/codes/filing-limit.ts';
 import { inspectionSettingsSchema } from '../domain/diagnosis/inspection-schemes.ts';
 import { supportRangesSchema } from '../domain/diagnosis/support-voltage.ts';
 import { ageingBandsSchema } from '../domain/fleet/ageing.ts';
 import {
   checkSchema,
+  daysUntilCodesAreDestroyedSchema,
   dealerSchema,
   fundingPlansSchema,
   personSchema,
@@ -54,6 +57,9 @@ const shopPartSchema = z.discriminatedUnion('part', [
   z.strictObject({ part: z.literal('supportRanges'), value: supportRangesSchema }),
 ]);
 export type ShopPart = z.infer<typeof shopPartSchema>;
+  z.strictObject({ part: z.literal('codeKinds'), value: codeKindsSchema }),
+  z.strictObject({ part: z.literal('filingRules'), value: filingRulesSchema }),
+  z.strictObject({ part: z.literal('daysUntilCodesAreDestroyed'), value: daysUntilCodesAreDestroyedSchema }),
 
 const printRequest = z.strictObject({
   kind: sheetKindSchema,

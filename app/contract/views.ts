@@ -247,7 +247,9 @@ export const deskSchema = z.strictObject({
   fleetName: z.string(),
   isSample: z.boolean(),
   /** Null: the fleet folder is new and nothing has been set up yet. */
-  shop: shopSchema.pick({ dealer: true, checklist: true, inspection: true, supportRanges: true }).nullable(),
+  shop: shopSchema
+    .pick({ dealer: true, checklist: true, inspection: true, supportRanges: true, codeKinds: true, filingRules: true })
+    .nullable(),
   people: z.array(personSchema.omit({ labourCentsPerHour: true })).readonly(),
   /** For naming the plan of a purchase; empty for who sees no money. */
   fundingPlans: z.array(z.strictObject({ id: identifierSchema, name: z.string() })).readonly(),

@@ -1,4 +1,6 @@
 // The settings of a shop that has not been set up yet: neutral rates, one person, the checklist most shops need. All of it editable.
+import { shippedCodeKinds } from '../domain/codes/code-kinds.ts';
+import { shippedFilingRules } from '../domain/codes/filing-limit.ts';
 import { inspectionSchemes } from '../domain/diagnosis/inspection-schemes.ts';
 import { usualSupportRange } from '../domain/diagnosis/support-voltage.ts';
 import type { Shop } from '../domain/fleet/shop.ts';
@@ -96,5 +98,8 @@ export const defaultShop: Shop = {
   inspection: { chosenId: null, schemes: [...inspectionSchemes] },
   supportRanges: [usualSupportRange],
   signIn: startingSignInRules,
+  codeKinds: [...shippedCodeKinds],
+  filingRules: [...shippedFilingRules],
+  daysUntilCodesAreDestroyed: 30,
   sample: null,
 };

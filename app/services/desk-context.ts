@@ -76,8 +76,8 @@ export function refuseStorage(problem: StorageProblem): Result<never, AppError> 
 const nobodyYet: Person = { id: 'manager', name: 'Manager', role: 'manager', labourCentsPerHour: null, isActive: true };
 
 /** What of the settings every role may know: no rates, no people’s rates. */
-function forEverybody({ dealer, checklist, inspection, supportRanges }: Shop) {
-  return { dealer, checklist, inspection, supportRanges };
+function forEverybody({ dealer, checklist, inspection, supportRanges, codeKinds, filingRules }: Shop) {
+  return { dealer, checklist, inspection, supportRanges, codeKinds, filingRules };
 }
 
 export class DeskContext {
@@ -160,6 +160,7 @@ export class DeskContext {
   }
 
   rows(): readonly LotRow[] {
+      codeKinds: this.shop().codeKinds,
     const { role } = this.person();
     const rows: LotRow[] = [];
     for (const kept of this.store.vehicles().values()) {

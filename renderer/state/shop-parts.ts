@@ -1,5 +1,7 @@
 // The parts of the shop's settings as a form holds them, and what the schemas have against them. Pure.
 import { z } from 'zod';
+import { type CodeKindFacts, codeKindsSchema } from '../../app/domain/codes/code-kinds.ts';
+import { type FilingRule, filingRulesSchema } from '../../app/domain/codes/filing-limit.ts';
 import { type InspectionSettings, inspectionSettingsSchema } from '../../app/domain/diagnosis/inspection-schemes.ts';
 import { type SupportRange, supportRangesSchema } from '../../app/domain/diagnosis/support-voltage.ts';
 import { type AgeingBands, ageingBandsSchema } from '../../app/domain/fleet/ageing.ts';
@@ -7,6 +9,7 @@ import {
   type Check,
   checkSchema,
   type Dealer,
+  daysUntilCodesAreDestroyedSchema,
   dealerSchema,
   fundingPlansSchema,
   type Person,
@@ -39,6 +42,9 @@ export const shopParts = [
   'valueLoss',
   'inspection',
   'supportRanges',
+  'codeKinds',
+  'filingRules',
+  'daysUntilCodesAreDestroyed',
 ] as const;
 export type ShopPartName = (typeof shopParts)[number];
 
@@ -73,6 +79,10 @@ export type ShopDrafts = {
   readonly valueLoss: Blankable<ValueLossCurve> | null;
   readonly inspection: Blankable<InspectionSettings> | null;
   readonly supportRanges: Blankable<readonly SupportRange[]> | null;
+  readonly codeKinds: Blankable<readonly CodeKindFacts[]> | null;
+  readonly filingRules: Blankable<readonly FilingRule[]> | null;
+  /** Null: not touched; empty while blank. */
+  readonly daysUntilCodesAreDestroyed: number | '' | null;
 };
 
 export const noDrafts: ShopDrafts = {
@@ -90,6 +100,9 @@ export const noDrafts: ShopDrafts = {
   valueLoss: null,
   inspection: null,
   supportRanges: null,
+  codeKinds: null,
+  filingRules: null,
+  daysUntilCodesAreDestroyed: null,
 };
 
 /** Empty lines between holidays are nothing wrong, and their order is nobody's business. */
@@ -115,6 +128,9 @@ export const partSchemas = {
   valueLoss: valueLossCurveSchema,
   inspection: inspectionSettingsSchema,
   supportRanges: supportRangesSchema,
+  codeKinds: codeKindsSchema,
+  filingRules: filingRulesSchema,
+  daysUntilCodesAreDestroyed: daysUntilCodesAreDestroyedSchema,
 } as const;
 
 /** True when what was typed differs from what is kept. */

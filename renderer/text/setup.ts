@@ -34,6 +34,9 @@ export const setupText = {
     valueLoss: 'Value lost with age',
     inspection: 'Inspections',
     supportRanges: 'Supply while programming',
+    codeKinds: 'Kinds of codes',
+    filingRules: 'Forms to file about codes',
+    daysUntilCodesAreDestroyed: 'Codes after the sale',
   },
 
   name: 'Name',

@@ -1,6 +1,5 @@
 // Words of what is entered about a vehicle: what it is, what it cost, faults, parts, codes. Scans are in scans.ts, its work in
 // vehicle-work.ts.
-import type { CodeKind } from '../../app/domain/codes/code-request.ts';
 import type { DecisionKind } from '../../app/domain/diagnosis/fault.ts';
 import { plural } from '../../app/domain/shared/text.ts';
 import type { DriveKind } from '../../app/domain/vehicle/identity.ts';
@@ -160,13 +159,6 @@ export const codeText = {
   empty: 'No code asked for.',
   neverTheCode: 'No code is written here, ever: only where the shop keeps it.',
   kind: 'Kind',
-  kinds: {
-    immobiliser: 'Immobiliser',
-    radio: 'Radio',
-    'mechanical-key': 'Mechanical key',
-    gateway: 'Gateway access',
-    other: 'Other',
-  } satisfies Record<CodeKind, string>,
   module: 'Module',
   deviceSerial: 'Serial number of the unit',
   reason: 'What it is needed for',

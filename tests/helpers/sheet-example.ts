@@ -1,5 +1,8 @@
 // One invented vehicle in the middle of its work and the same one ready for sale, with an invented shop: what sheets are tried on.
 // Amounts are odd on purpose, so that a test can look for them.
+
+import { shippedCodeKinds } from '../../app/domain/codes/code-kinds.ts';
+import { shippedFilingRules } from '../../app/domain/codes/filing-limit.ts';
 import { plainCode } from '../../app/domain/diagnosis/scan.ts';
 import type { Shop } from '../../app/domain/fleet/shop.ts';
 import { startingSignInRules } from '../../app/domain/people/sign-in.ts';
@@ -105,6 +108,10 @@ export const exampleShop: Shop = {
   supportRanges: [],
   sample: { today: exampleToday },
 };
+  signIn: startingSignInRules,
+  codeKinds: [...shippedCodeKinds],
+  filingRules: [...shippedFilingRules],
+  daysUntilCodesAreDestroyed: 30,
 
 const bodyPart = makePart('2026-03-05', {
   id: 'part-body',

@@ -1,5 +1,9 @@
 // Small valid records for tests: a whole vehicle or one fact, with only what the test is about spelled out.
+
+import { shippedCodeKinds } from '../../app/domain/codes/code-kinds.ts';
 import type { CodeRequest } from '../../app/domain/codes/code-request.ts';
+import { shippedFilingRules } from '../../app/domain/codes/filing-limit.ts';
+import { noRequestLife } from '../../app/domain/codes/request-facts.ts';
 import type { BatteryReading } from '../../app/domain/diagnosis/battery-reading.ts';
 import type { Decision, Fault } from '../../app/domain/diagnosis/fault.ts';
 import { nothingElseRead, type Scan } from '../../app/domain/diagnosis/scan.ts';
@@ -127,6 +131,7 @@ export function makeCodeRequest(notedOn: Day, about: About<CodeRequest> = {}): C
     note: '',
     entered: stampAt(notedOn),
     ...about,
+    ...noRequestLife,
   };
 }
 
@@ -395,6 +400,10 @@ export function makeShop(about: { readonly rates?: Partial<Rates>; readonly chec
     ageingBands: [30, 60, 90],
     valueLoss: [],
     inspection: { chosenId: null, schemes: [] },
+    signIn: startingSignInRules,
+    codeKinds: [...shippedCodeKinds],
+    filingRules: [...shippedFilingRules],
+    daysUntilCodesAreDestroyed: 30,
     signIn: startingSignInRules,
     supportRanges: [],
     sample: null,

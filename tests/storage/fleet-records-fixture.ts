@@ -1,4 +1,7 @@
 // Invented records for the storage and fault tests. No test runner in here: a process of its own uses it too.
+
+import { shippedCodeKinds } from '../../app/domain/codes/code-kinds.ts';
+import { shippedFilingRules } from '../../app/domain/codes/filing-limit.ts';
 import type { Shop } from '../../app/domain/fleet/shop.ts';
 import { startingSignInRules } from '../../app/domain/people/sign-in.ts';
 import { firstTurnaroundSettings } from '../../app/domain/time/turnaround-settings.ts';
@@ -76,5 +79,8 @@ export function aShop(name = 'Invented Motors'): Shop {
     supportRanges: [],
     signIn: startingSignInRules,
     sample: null,
+    codeKinds: [...shippedCodeKinds],
+    filingRules: [...shippedFilingRules],
+    daysUntilCodesAreDestroyed: 30,
   };
 }

@@ -1,5 +1,7 @@
 // Facts with nothing said yet, to which a story adds what it tells.
 
+import { noRequestLife } from '../../domain/codes/request-facts.ts';
+
 export const blankPart = {
   partNumber: '',
   supplier: '',
@@ -15,6 +17,6 @@ export const blankPart = {
   note: '',
 };
 
-export const blankCodeRequest = { answeredOn: null, outcome: null, keptWhere: '', note: '' };
+export const blankCodeRequest = { answeredOn: null, outcome: null, keptWhere: '', note: '', ...noRequestLife };
 
 export const blankSublet = { backOn: null, invoicedCents: null };

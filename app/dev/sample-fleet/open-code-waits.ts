@@ -47,7 +47,7 @@ export const codeWaits: readonly Untold[] = [
       story.ask('radio', 'Radio', codeDesks.audio, '2026-03-19', {
         fee: 25,
         fault: locked,
-        serial: 'HW2R0063817',
+        serial: 'A2C0063817HW2R',
         reason: 'locked after battery change',
       });
     },

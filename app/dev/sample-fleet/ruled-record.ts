@@ -1,5 +1,6 @@
 // A record that grows by the program's own rules, each change judged as seen on the day it is made and stamped with who made it. What the
 // rules refuse stops the making of the sample, so that no story contradicts itself.
+import { shippedCodeKinds } from '../../domain/codes/code-kinds.ts';
 import { generalPack } from '../../domain/programming/general-pack.ts';
 import type { Day } from '../../domain/shared/day.ts';
 import type { Stamp } from '../../domain/shared/fact.ts';
@@ -67,6 +68,7 @@ export class RuledRecord {
       market: 'US',
       stamp: this.#stamp,
       rulePack: generalPack,
+      codeKinds: shippedCodeKinds,
     });
     if (!result.ok)
       throw new Error(`${this.#record.identity.stockNumber} on ${this.#day}: ${JSON.stringify(result.error)}`);

@@ -1,4 +1,6 @@
 // The invented dealer of the sample fleet: its people, rates, checklist, and whom it buys from and sends work to. No real name is meant.
+import { shippedCodeKinds } from '../../domain/codes/code-kinds.ts';
+import { shippedFilingRules } from '../../domain/codes/filing-limit.ts';
 import { inspectionSchemes } from '../../domain/diagnosis/inspection-schemes.ts';
 import { usualSupportRange } from '../../domain/diagnosis/support-voltage.ts';
 import type { Shop } from '../../domain/fleet/shop.ts';
@@ -206,5 +208,8 @@ export const sampleShop: Shop = {
     },
   ],
   signIn: startingSignInRules,
+  codeKinds: [...shippedCodeKinds],
+  filingRules: [...shippedFilingRules],
+  daysUntilCodesAreDestroyed: 30,
   sample: { today: sampleToday },
 };

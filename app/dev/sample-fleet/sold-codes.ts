@@ -70,13 +70,14 @@ function behindCode(
       const asked = workingDaysAfter(scannedOn, random.whole(1, 3));
       const comes = turnaround(random, desk, asked);
       const done = workingDaysAfter(comes.comesOn, random.whole(0, 2));
+      const serial = kind === 'radio' ? `A2C${scannedOn.replaceAll('-', '')}SRL` : '';
       let [fault, request, job] = ['', '', ''];
       later.at(scannedOn, (story) => {
         fault = story.find(what, 'electrical', { module });
       });
       later.at(asked, (story) => {
         story.decide(fault, 'repair', 40);
-        request = story.ask(kind, module, desk, comes.promisedFor, { fee, fault });
+        request = story.ask(kind, module, desk, comes.promisedFor, { fee, fault, serial });
         // A radio's code is typed in by hand: a repair, nothing to program.
         if (kind === 'radio') return;
         job = story.openJob(module, keptGateway(request), fault);

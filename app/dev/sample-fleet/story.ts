@@ -1,15 +1,22 @@
 // Tells one invented vehicle day by day, in sentences of the trade. Programming is told in programming-story.ts.
-import type { CodeKind } from '../../domain/codes/code-request.ts';
+import type { AskWay } from '../../domain/codes/request-facts.ts';
 import type { DecisionKind } from '../../domain/diagnosis/fault.ts';
 import { nothingElseRead, type ScanDraft, type ScanKind } from '../../domain/diagnosis/scan.ts';
 import type { Day } from '../../domain/shared/day.ts';
 import type { WorkArea } from '../../domain/work/work-area.ts';
 import { blankCodeRequest, blankPart, blankSublet } from './blank-facts.ts';
 import { ProgrammingStory } from './programming-story.ts';
-import { people } from './sample-shop.ts';
+import { codeDesks, people } from './sample-shop.ts';
 import { scanModules, scanModulesOf } from './scan-modules.ts';
 
 type Person = (typeof people)[keyof typeof people];
+
+/** How each desk is asked, as the shop has got used to it. */
+const asksBy: Readonly<Record<string, AskWay>> = {
+  [codeDesks.maker]: 'portal',
+  [codeDesks.gateway]: 'portal',
+  [codeDesks.audio]: 'letter',
+};
 
 const dollars = (amount: number) => Math.round(amount * 100);
 
@@ -112,11 +119,11 @@ export class Story extends ProgrammingStory {
   }
 
   ask(
-    kind: CodeKind,
+    kind: string,
     module: string,
     of: string,
     expectedOn: Day | null,
-    more: { fee?: number; fault?: string; reason?: string; serial?: string } = {},
+    more: { fee?: number; fault?: string; reason?: string; serial?: string; credential?: string } = {},
   ): string {
     const item = {
       ...blankCodeRequest,
@@ -126,6 +133,8 @@ export class Story extends ProgrammingStory {
       deviceSerial: more.serial ?? '',
       reason: more.reason ?? '',
       faultId: more.fault ?? null,
+      askedHow: asksBy[of] ?? ('phone' as const),
+      credentialReference: more.credential ?? '',
       proof: { document: 'purchase invoice with VIN', checkedOn: this.day, checkedBy: people.manager },
       askedOn: this.day,
       askedOf: of,

@@ -1,13 +1,12 @@
-// A request for an unlock code: what was asked of whom, when, with which proof of ownership. The code itself is not kept here.
+// A request for an unlock code: what was asked of whom, when, with which proof of ownership, and what became of it.
+// The code itself is not kept here, nor what form it has.
 import { z } from 'zod';
 import { positiveCentsSchema } from '../shared/cents.ts';
 import { daySchema } from '../shared/day.ts';
 import { factDraft, keptFact } from '../shared/fact.ts';
 import { identifierSchema } from '../shared/identifier.ts';
 import { filledLineSchema, lineSchema } from '../shared/text.ts';
-
-export const codeKindSchema = z.enum(['immobiliser', 'radio', 'mechanical-key', 'gateway', 'other']);
-export type CodeKind = z.infer<typeof codeKindSchema>;
+import { requestLifeShape } from './request-facts.ts';
 
 export const proofOfOwnershipSchema = z.strictObject({
   /** Kind of document: invoice, title, registration. Not a copy of it. */
@@ -19,7 +18,8 @@ export type ProofOfOwnership = z.infer<typeof proofOfOwnershipSchema>;
 
 const shape = {
   notedOn: daySchema,
-  kind: codeKindSchema,
+  /** Identity of one of the shop's kinds, see code-kinds.ts. */
+  kind: identifierSchema,
   module: lineSchema(60),
   deviceSerial: lineSchema(40),
   reason: lineSchema(200),
@@ -34,6 +34,7 @@ const shape = {
   /** Where the shop keeps the code it was given (a sealed envelope, a safe). Never the code. */
   keptWhere: lineSchema(80),
   note: lineSchema(300),
+  ...requestLifeShape,
 };
 export const codeRequestDraftSchema = factDraft(shape);
 export const codeRequestSchema = keptFact(shape);

@@ -16,6 +16,8 @@ export const filingRuleSchema = z.strictObject({
 });
 export type FilingRule = z.infer<typeof filingRuleSchema>;
 
+export const filingRulesSchema = z.array(filingRuleSchema).max(12);
+
 /** Editable. Whether the five days are calendar or working days is not said in the source; calendar days are the safe reading. */
 export const shippedFilingRules: readonly FilingRule[] = [
   {

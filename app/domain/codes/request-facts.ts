@@ -20,6 +20,8 @@ export const chaseSchema = z.strictObject({
 });
 export type Chase = z.infer<typeof chaseSchema>;
 
+export const chasesSchema = z.array(chaseSchema).max(200);
+
 /** One time the code was entered into the vehicle. Kept in the order in which it happened. */
 export const codeTrySchema = z.strictObject({
   id: identifierSchema,
@@ -59,7 +61,7 @@ export const requestLifeShape = {
   askedHow: askWaySchema.nullable(),
   /** Whose credential the code was asked for with: a number or a name, never a password. */
   credentialReference: lineSchema(80),
-  chases: z.array(chaseSchema).max(200),
+  chases: chasesSchema,
   tries: z.array(codeTrySchema).max(200),
   filing: filingSchema.nullable(),
   keptWarnings: z.array(keptWarningSchema).max(20),
@@ -69,7 +71,7 @@ export const requestLifeShape = {
 export const requestLifeSchema = z.strictObject(requestLifeShape);
 export type RequestLife = z.infer<typeof requestLifeSchema>;
 
-/** For records from before these facts were kept, and for new requests. */
+/** For a new request: nothing of this has happened. */
 export const noRequestLife: RequestLife = {
   askedHow: null,
   credentialReference: '',
@@ -81,5 +83,5 @@ export const noRequestLife: RequestLife = {
   closedWhy: '',
 };
 
-/** A request as the rules need it. The kind is the identity of one of the shop's kinds. */
-export type RequestFacts = Omit<CodeRequestDraft, 'id' | 'kind'> & { readonly kind: string } & RequestLife;
+/** A request as the rules need it, whoever entered it. */
+export type RequestFacts = Omit<CodeRequestDraft, 'id'>;

@@ -1,7 +1,7 @@
 // Where a code request stands, derived from its dated facts: drafted, asked, chased, answered, tried, closed. Decides nothing.
 import { type Day, laterDay } from '../shared/day.ts';
 import type { CodeKindFacts } from './code-kinds.ts';
-import type { CodeTry, RequestFacts } from './request-facts.ts';
+import type { Chase, CodeTry, RequestFacts } from './request-facts.ts';
 
 export type RequestStanding =
   | { readonly state: 'drafted'; readonly since: Day }
@@ -83,8 +83,12 @@ export function requestStanding(
   return { state: 'chased', since, times: chases.length, expectedOn };
 }
 
-/** The day the answer is expected: as promised when chased last, else as expected when asked; null when nobody has named one. */
-export function promisedFor(request: Pick<RequestFacts, 'chases' | 'expectedOn'>): Day | null {
+/** The day it is expected: as promised when chased last, else as expected when asked; null when nobody has named one. */
+export function promisedFor(request: {
+  readonly chases: readonly Pick<Chase, 'chasedOn' | 'promisedOn'>[];
+  readonly expectedOn: Day | null;
+}): Day | null {
+  if (request.chases.length === 0) return request.expectedOn;
   const latest = [...request.chases].sort((a, b) => (a.chasedOn < b.chasedOn ? -1 : a.chasedOn > b.chasedOn ? 1 : 0));
   return latest.findLast((chase) => chase.promisedOn !== null)?.promisedOn ?? request.expectedOn;
 }

@@ -2,6 +2,7 @@
 // The rules on asking and answering that hold for every record are in ../vehicle/fact-rules.ts; these come on top.
 import type { Day } from '../shared/day.ts';
 import type { ChangeProblem } from '../vehicle/change-problem.ts';
+import { chaseProblems } from './chase-rules.ts';
 import { missingFromRequest } from './code-form.ts';
 import type { CodeKindFacts } from './code-kinds.ts';
 import type { RequestFacts } from './request-facts.ts';
@@ -44,37 +45,6 @@ function dayProblems(days: readonly Happened[], today: Day, notBefore: Happened 
       ];
     return [];
   });
-}
-
-function chaseProblems(request: RequestFacts, today: Day): ChangeProblem[] {
-  const { askedOn, answeredOn, chases } = request;
-  if (chases.length === 0) return [];
-  if (askedOn === null)
-    return [{ field: 'askedOn', sentence: 'Only what was asked for can be chased. Write the day it was asked.' }];
-  const days = chases.map(
-    (chase, index): Happened => [`chases.${index}.chasedOn`, 'The day it was chased', chase.chasedOn],
-  );
-  const late = chases.flatMap((chase, index): ChangeProblem[] =>
-    answeredOn !== null && chase.chasedOn > answeredOn
-      ? [
-          {
-            field: `chases.${index}.chasedOn`,
-            sentence: `It was chased (${chase.chasedOn}) after the answer had come (${answeredOn}). Correct one of the two days.`,
-          },
-        ]
-      : [],
-  );
-  const promises = chases.flatMap((chase, index): ChangeProblem[] =>
-    chase.promisedOn !== null && chase.promisedOn < chase.chasedOn
-      ? [
-          {
-            field: `chases.${index}.promisedOn`,
-            sentence: `The promised day (${chase.promisedOn}) is before the day it was chased (${chase.chasedOn}). Correct one of the two days.`,
-          },
-        ]
-      : [],
-  );
-  return [...dayProblems(days, today, ['askedOn', 'The day it was asked', askedOn]), ...late, ...promises];
 }
 
 function tryProblems(request: RequestFacts, today: Day): ChangeProblem[] {
@@ -142,5 +112,11 @@ function closingProblems(request: RequestFacts, today: Day): ChangeProblem[] {
 
 /** What is wrong with the later life of a request, as seen today; empty when nothing is. */
 export function requestLifeProblems(request: RequestFacts, today: Day): readonly ChangeProblem[] {
-  return [...chaseProblems(request, today), ...tryProblems(request, today), ...closingProblems(request, today)];
+  const { chases, askedOn, answeredOn } = request;
+  const begun = { field: 'askedOn', name: 'the day it was asked', on: askedOn, verb: 'asked for' };
+  return [
+    ...chaseProblems({ chases, begun, endedOn: answeredOn }, today),
+    ...tryProblems(request, today),
+    ...closingProblems(request, today),
+  ];
 }

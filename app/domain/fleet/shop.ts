@@ -1,5 +1,7 @@
 // The shop's own settings: who the dealer is, its rates and money terms, its people, checklist and calendar. One record in the fleet folder.
 import { z } from 'zod';
+import { codeKindsSchema } from '../codes/code-kinds.ts';
+import { filingRulesSchema } from '../codes/filing-limit.ts';
 import { inspectionSettingsSchema } from '../diagnosis/inspection-schemes.ts';
 import { supportRangesSchema } from '../diagnosis/support-voltage.ts';
 import { fundingPlanSchema } from '../money/funding-plan.ts';
@@ -84,6 +86,10 @@ export type SellingTerms = z.infer<typeof sellingTermsSchema>;
 export const rulePacksSchema = z.array(rulePackSchema).max(8);
 export const fundingPlansSchema = z.array(fundingPlanSchema).max(40);
 
+export const daysUntilCodesAreDestroyedSchema = z
+  .int('A whole number of days, 0 to 3650.')
+  .min(0, 'A whole number of days, 0 to 3650.')
+  .max(3650, 'A whole number of days, 0 to 3650.');
 export const shopSchema = z.strictObject({
   dealer: dealerSchema,
   rates: ratesSchema,
@@ -104,6 +110,11 @@ export const shopSchema = z.strictObject({
   supportRanges: supportRangesSchema,
   /** Whether people sign in, and when the desk locks. */
   signIn: signInRulesSchema,
+  /** What the shop knows about each kind of unlock code. */
+  codeKinds: codeKindsSchema,
+  filingRules: filingRulesSchema,
+  /** Days after the sale on which kept code values are destroyed. */
+  daysUntilCodesAreDestroyed: daysUntilCodesAreDestroyedSchema,
   /** Set in the invented sample only: the day the sample takes for today, and that everything in it is invented. */
   sample: z.strictObject({ today: daySchema }).nullable(),
 });

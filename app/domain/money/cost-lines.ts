@@ -1,8 +1,8 @@
 // The facts of a record as lines of cost, each with its group and how certain it is. Holding is in vehicle-holding.ts, sums in costs.ts.
+import { codeName } from '../codes/code-name.ts';
 import { isOpenRepair } from '../diagnosis/fault.ts';
 import type { Person, Rates } from '../fleet/shop.ts';
 import { type Cents, roundToCents } from '../shared/cents.ts';
-import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 
 /** In the order of the way. */

@@ -1,7 +1,7 @@
 // How far a programming job has come, derived from its attempts and what is in hand: what is done, what is next, what it waits for.
 
+import { codeName } from '../codes/code-name.ts';
 import { type Day, laterDay } from '../shared/day.ts';
-import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { Attempt } from './attempt.ts';
 import { codeRequestOf, isHere, jobFacts, partOf } from './job-facts.ts';

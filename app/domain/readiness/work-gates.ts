@@ -1,9 +1,11 @@
 // The gates that the facts of the work decide by themselves: arrival, scan, decisions, parts, codes, programming, sublet, repairs.
+
+import { codeName } from '../codes/code-name.ts';
+import { promisedFor } from '../codes/request-life.ts';
 import { isOpenRepair } from '../diagnosis/fault.ts';
 import { type JobProgress, jobProgress } from '../programming/job-progress.ts';
 import { type Day, laterDay } from '../shared/day.ts';
 import { plural } from '../shared/text.ts';
-import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { Gate, GateItem } from './gate.ts';
 import { refusalSettledOn } from './refused-code.ts';
@@ -98,7 +100,8 @@ function partItem(vehicle: Vehicle, part: Vehicle['parts'][number]): GateItem | 
     return { text, who: 'technician', since: part.receivedOn, place };
   }
   if (part.orderedOn === null) return { text: `Order: ${part.what}`, who: 'manager', since: part.neededOn, place };
-  const due = part.expectedOn ? `, expected on ${part.expectedOn}` : ', no day promised';
+  const promisedOn = promisedFor(part);
+  const due = promisedOn ? `, expected on ${promisedOn}` : ', no day promised';
   return {
     text: `Part on its way: ${part.what}${part.supplier ? ` from ${part.supplier}` : ''}${due}`,
     who: 'outside',
@@ -180,7 +183,8 @@ function subletGate({ sublets }: Vehicle): Gate {
       const place = { list: 'sublets', id: sublet.id } as const;
       if (sublet.sentOn === null)
         return { text: `Send out: ${sublet.what}`, who: 'manager', since: sublet.notedOn, place };
-      const due = sublet.expectedOn ? `, expected on ${sublet.expectedOn}` : '';
+      const promisedOn = promisedFor(sublet);
+      const due = promisedOn ? `, expected on ${promisedOn}` : '';
       return {
         text: `Out: ${sublet.what}${sublet.supplier ? ` at ${sublet.supplier}` : ''}${due}`,
         who: 'outside',

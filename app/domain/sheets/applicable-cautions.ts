@@ -1,10 +1,10 @@
 // Which cautions apply to this vehicle now, and why. The wording of each is in work/cautions.ts; the maker's information comes first.
+import { codeName } from '../codes/code-name.ts';
 import type { CodeRequest } from '../codes/code-request.ts';
 import type { Fault } from '../diagnosis/fault.ts';
 import { type JobProgress, jobProgress } from '../programming/job-progress.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { CautionKey } from '../work/cautions.ts';
-import { codeName } from './sheet-words.ts';
 
 export type ApplicableCaution = { readonly key: CautionKey; readonly concerns: string };
 
@@ -99,7 +99,7 @@ function programming(open: readonly JobProgress[]): string[] {
 }
 
 function codes(vehicle: Vehicle, jobs: readonly JobProgress[]): string[] {
-  return vehicle.codeRequests.filter((request) => isCodeStillNeeded(request, jobs)).map(codeName);
+  return vehicle.codeRequests.filter((request) => isCodeStillNeeded(request, jobs)).map((request) => codeName(request));
 }
 
 /** Cautions that steps still to be done carry themselves. */

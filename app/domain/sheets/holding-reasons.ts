@@ -1,7 +1,10 @@
 // Why a vehicle is not ready, a sentence for each gate that holds, for somebody who has to tell a buyer. No supplier, no money, no code.
+
+import { codeName } from '../codes/code-name.ts';
+import { promisedFor } from '../codes/request-life.ts';
 import { type Gate, type GateItem, isHolding } from '../readiness/gate.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
-import { codeName, sentence, showDay, showDaysIn } from './sheet-words.ts';
+import { sentence, showDay, showDaysIn } from './sheet-words.ts';
 
 function idOf(item: GateItem): string | null {
   return 'list' in item.place ? item.place.id : null;
@@ -16,7 +19,7 @@ function itemWords(vehicle: Vehicle, gate: Gate, item: GateItem): string {
   const id = idOf(item);
   if (gate.key === 'parts') {
     const part = vehicle.parts.find((candidate) => candidate.id === id);
-    if (part) return part.receivedOn === null ? `${part.what}${due(part.expectedOn)}` : `${part.what} (here)`;
+    if (part) return part.receivedOn === null ? `${part.what}${due(promisedFor(part))}` : `${part.what} (here)`;
   }
   if (gate.key === 'codes') {
     const request = vehicle.codeRequests.find((candidate) => candidate.id === id);
@@ -24,7 +27,7 @@ function itemWords(vehicle: Vehicle, gate: Gate, item: GateItem): string {
   }
   if (gate.key === 'sublet') {
     const sublet = vehicle.sublets.find((candidate) => candidate.id === id);
-    if (sublet) return `${sublet.what}${due(sublet.expectedOn)}`;
+    if (sublet) return `${sublet.what}${due(promisedFor(sublet))}`;
   }
   if (gate.key === 'decided' || gate.key === 'repaired') {
     const fault = vehicle.faults.find((candidate) => candidate.id === id);

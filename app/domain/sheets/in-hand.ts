@@ -1,12 +1,15 @@
 // What must be in hand before the work starts: parts, codes, supply, keys, and what is out of the house. As boxes to tick.
+
+import { codeName } from '../codes/code-name.ts';
 import type { CodeRequest } from '../codes/code-request.ts';
+import { promisedFor } from '../codes/request-life.ts';
 import type { Part } from '../parts/part.ts';
 import { jobProgress } from '../programming/job-progress.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { Sublet } from '../work/sublet.ts';
 import { isCodeStillNeeded } from './applicable-cautions.ts';
 import type { SheetStep } from './sheet.ts';
-import { capitalised, codeName, joined, openStep, showDay, strong } from './sheet-words.ts';
+import { capitalised, joined, openStep, showDay, strong } from './sheet-words.ts';
 
 /** Where a part is now, in a few words. Never a price. */
 export function whereIsPart(part: Part): string {
@@ -14,7 +17,8 @@ export function whereIsPart(part: Part): string {
   if (part.returnedOn !== null) return `sent back ${showDay(part.returnedOn)}`;
   if (part.receivedOn !== null) return `here since ${showDay(part.receivedOn)}`;
   if (part.orderedOn === null) return 'to order';
-  const due = part.expectedOn === null ? 'no day promised' : `expected ${showDay(part.expectedOn)}`;
+  const promisedOn = promisedFor(part);
+  const due = promisedOn === null ? 'no day promised' : `expected ${showDay(promisedOn)}`;
   return `ordered ${showDay(part.orderedOn)}, ${due}`;
 }
 
@@ -51,7 +55,8 @@ function codeItem(request: CodeRequest): SheetStep {
 }
 
 function subletItem(sublet: Sublet): SheetStep {
-  const due = sublet.expectedOn === null ? 'no day promised' : `expected back ${showDay(sublet.expectedOn)}`;
+  const promisedOn = promisedFor(sublet);
+  const due = promisedOn === null ? 'no day promised' : `expected back ${showDay(promisedOn)}`;
   const stands = sublet.sentOn === null ? 'to send out' : `out since ${showDay(sublet.sentOn)}, ${due}`;
   return openStep(sublet.what, {
     detail: sublet.supplier,

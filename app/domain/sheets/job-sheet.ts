@@ -1,5 +1,6 @@
 // The technician's job sheet: which vehicle, what can hurt, what must be in hand, what to do in which order, and room to write.
 // Never any money, never a code.
+import { codeKindName } from '../codes/code-name.ts';
 import type { Fault } from '../diagnosis/fault.ts';
 import type { Shop } from '../fleet/shop.ts';
 import type { Part } from '../parts/part.ts';
@@ -14,8 +15,6 @@ import { programmingSteps, proofSteps, repairSteps } from './job-steps.ts';
 import type { Sheet, SheetBlock, SheetStep } from './sheet.ts';
 import { barcodes, frameSheet, masthead, type Printing } from './sheet-frame.ts';
 import {
-  capitalised,
-  codeKindWords,
   driveWords,
   groupVin,
   joined,
@@ -184,7 +183,7 @@ function codeTable({ codeRequests }: Vehicle): SheetBlock[] {
         { title: 'Code, by hand; black out after use', share: 22, align: 'left' },
       ],
       rows: codeRequests.map((request) => [
-        plain(capitalised(codeKindWords[request.kind])),
+        plain(codeKindName(request.kind)),
         plain(joined([request.module, request.deviceSerial])),
         request.outcome === 'given' ? plain(howCodeStands(request)) : strong(howCodeStands(request)),
         plain(''),

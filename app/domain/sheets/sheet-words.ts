@@ -1,5 +1,4 @@
 // How sheets write days, hours, numbers and the record's short keys, in plain words. No layout, no rules about what to print.
-import type { CodeKind } from '../codes/code-request.ts';
 import type { Person } from '../fleet/shop.ts';
 import type { AttemptOutcome } from '../programming/attempt.ts';
 import type { ModuleOrigin } from '../programming/module-origin.ts';
@@ -43,20 +42,6 @@ export const driveWords: Readonly<Record<DriveKind, string>> = {
   hybrid: 'hybrid',
   electric: 'electric',
 };
-
-export const codeKindWords: Readonly<Record<CodeKind, string>> = {
-  immobiliser: 'immobiliser code',
-  radio: 'radio code',
-  'mechanical-key': 'mechanical key code',
-  gateway: 'gateway access',
-  other: 'unlock code',
-};
-
-/** 'immobiliser code for Body control module'; 'radio code' where the unit says nothing more. */
-export function codeName({ kind, module }: { readonly kind: CodeKind; readonly module: string }): string {
-  const words = codeKindWords[kind];
-  return module === '' || words.startsWith(module.toLowerCase()) ? words : `${words} for ${module}`;
-}
 
 export const originWords: Readonly<Record<ModuleOrigin, string>> = {
   new: 'new unit',

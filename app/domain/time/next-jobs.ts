@@ -1,4 +1,5 @@
 // What can be done now on which vehicle, in the order that keeps the money lost to holding small, and what cannot be done and why.
+import { codeName } from '../codes/code-name.ts';
 import { isOpenRepair } from '../diagnosis/fault.ts';
 import type { Shop } from '../fleet/shop.ts';
 import { furtherVehicleHolding } from '../money/vehicle-holding.ts';
@@ -7,7 +8,6 @@ import { refusalSettledOn } from '../readiness/refused-code.ts';
 import { owedFor } from '../readiness/work-gates.ts';
 import { type Cents, showCents } from '../shared/cents.ts';
 import type { Day } from '../shared/day.ts';
-import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { CautionKey } from '../work/cautions.ts';
 import { orderByWeightedTime } from './order-by-weighted-time.ts';

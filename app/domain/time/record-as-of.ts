@@ -1,4 +1,5 @@
 // The record as it stood at the end of an earlier day: later facts left out, later dates blanked. Nothing is judged here.
+import type { RequestLife } from '../codes/request-facts.ts';
 import type { ProgrammingJob } from '../programming/programming-job.ts';
 import type { Day } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
@@ -9,6 +10,28 @@ function jobAsOf(job: ProgrammingJob, day: Day): ProgrammingJob {
   const isPast = ({ on }: { readonly on: Day }) => on <= day;
   if (job.ticks.every(isPast) && job.leftOut.every(isPast)) return job;
   return { ...job, ticks: job.ticks.filter(isPast), leftOut: job.leftOut.filter(isPast) };
+}
+
+/** Chases, tries, forms filed, warnings kept and the closing of a request, as far as they had happened. */
+function lifeAsOf({ chases, tries, filing, keptWarnings, closedOn, closedWhy }: RequestLife, day: Day) {
+  const isClosed = closedOn !== null && closedOn <= day;
+  const upTo = (other: Day | null): Day | null => (other !== null && other <= day ? other : null);
+  return {
+    chases: chases.filter(({ chasedOn }) => chasedOn <= day),
+    tries: tries.filter(({ triedOn }) => triedOn <= day),
+    filing:
+      filing === null
+        ? null
+        : {
+            ...filing,
+            transactionOn: upTo(filing.transactionOn),
+            filedOn: upTo(filing.filedOn),
+            reference: upTo(filing.filedOn) === null ? '' : filing.reference,
+          },
+    keptWarnings: keptWarnings.filter(({ keptOn }) => keptOn <= day),
+    closedOn: isClosed ? closedOn : null,
+    closedWhy: isClosed ? closedWhy : '',
+  };
 }
 
 /**
@@ -53,6 +76,8 @@ export function recordAsOf(vehicle: Vehicle, day: Day): Vehicle {
     labour: vehicle.labour.filter((labour) => labour.workedOn <= day),
     sublets: vehicle.sublets
       .filter((sublet) => firstKnown(sublet.notedOn, sublet.sentOn) <= day)
+        askedHow: past(request.askedOn) === null ? null : request.askedHow,
+        ...lifeAsOf(request, day),
       .map((sublet) => ({ ...sublet, sentOn: past(sublet.sentOn), backOn: past(sublet.backOn) })),
     otherCosts: vehicle.otherCosts.filter((cost) => cost.spentOn <= day),
     signOffs: vehicle.signOffs.filter((signOff) => signOff.signedOn <= day),
@@ -74,7 +99,14 @@ export function changeDays(vehicle: Vehicle): readonly Day[] {
     add(job.openedOn, ...job.ticks.map(({ on }) => on), ...job.leftOut.map(({ on }) => on));
   for (const attempt of vehicle.attempts) add(attempt.on);
   for (const part of vehicle.parts) add(part.neededOn, part.orderedOn, part.receivedOn, part.fittedOn, part.returnedOn);
-  for (const request of vehicle.codeRequests) add(request.notedOn, request.askedOn, request.answeredOn);
+  for (const request of vehicle.codeRequests)
+    add(
+      request.notedOn,
+      request.askedOn,
+      request.answeredOn,
+      request.closedOn,
+      ...request.tries.map(({ triedOn }) => triedOn),
+    );
   for (const labour of vehicle.labour) add(labour.workedOn);
   for (const sublet of vehicle.sublets) add(sublet.notedOn, sublet.sentOn, sublet.backOn);
   for (const signOff of vehicle.signOffs) add(signOff.signedOn);

@@ -1,11 +1,13 @@
 // What a vehicle has waited for and waits for now, as stretches of days taken from the dated facts. Which wait a day is charged to
 // is decided in held-days.ts.
+
+import { codeName } from '../codes/code-name.ts';
+import { promisedFor } from '../codes/request-life.ts';
 import { jobProgress } from '../programming/job-progress.ts';
 import { jobWaits } from '../programming/job-waits.ts';
 import { refusalSettledOn } from '../readiness/refused-code.ts';
 import { inspectedOn } from '../readiness/work-gates.ts';
 import { type Day, laterDay } from '../shared/day.ts';
-import { codeName } from '../sheets/sheet-words.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { WaitCause } from './cause.ts';
 import type { StageSpan } from './stages.ts';

@@ -1,4 +1,6 @@
 // Applies one change to a vehicle record, or says why not. Pure: today, who and when are passed in; the old record is never altered.
+import { requestChangeProblems } from '../codes/change-rules.ts';
+import type { CodeKindFacts } from '../codes/code-kinds.ts';
 import { attemptProblems } from '../programming/attempt-rules.ts';
 import { jobProblems } from '../programming/job-rules.ts';
 import type { RulePack } from '../programming/rule-pack.ts';
@@ -19,6 +21,8 @@ export type ChangeContext = {
   /** The rules by which the shop plans programming jobs now. */
   readonly rulePack: RulePack;
 };
+  /** The kinds of unlock code as the shop knows them now. */
+  readonly codeKinds: readonly CodeKindFacts[];
 
 /** A fact keeps the stamp of the person who entered it first; a correction does not make it somebody else's. */
 function putFact(vehicle: Vehicle, change: PutChange, stamp: Stamp): Vehicle {
@@ -102,6 +106,13 @@ function programmingProblems(vehicle: Vehicle, change: PutChange, context: Chang
 }
 
 /** The record after the change, or what stands against it with the field named. */
+/** Proof of ownership first, and whatever else the shop's kind of code asks for, when a request is marked asked. */
+function codeProblems(vehicle: Vehicle, change: PutChange, { codeKinds }: ChangeContext): readonly ChangeProblem[] {
+  if (change.list !== 'codeRequests') return [];
+  const before = vehicle.codeRequests.find((request) => request.id === change.item.id) ?? null;
+  return requestChangeProblems(before, change.item, { vin: vehicle.identity.vin, codeKinds });
+}
+
 export function applyChange(
   vehicle: Vehicle,
   change: VehicleChange,
@@ -120,6 +131,7 @@ export function applyChange(
       ];
       return problems.length > 0 ? fail(problems) : ok(putFact(vehicle, change, context.stamp));
     }
+        ...codeProblems(vehicle, change, context),
     case 'remove':
       return removeFact(vehicle, change);
   }

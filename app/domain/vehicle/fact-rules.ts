@@ -1,5 +1,7 @@
 // Rules inside one fact that a schema cannot say: dates in order, nothing that has happened in the future, reasons where they are owed.
+import { chaseProblems } from '../codes/chase-rules.ts';
 import type { CodeRequestDraft } from '../codes/code-request.ts';
+import { requestLifeProblems } from '../codes/request-rules.ts';
 import type { FaultDraft } from '../diagnosis/fault.ts';
 import type { PartDraft } from '../parts/part.ts';
 import type { AttemptDraft } from '../programming/attempt.ts';
@@ -83,7 +85,9 @@ function partProblems(part: PartDraft, today: Day): ChangeProblem[] {
       field: 'orderedOn',
       sentence: 'Write the day of the order too; for a part bought over the counter it is the same day.',
     });
-  return problems;
+  const begun = { field: 'orderedOn', name: 'the day of the order', on: part.orderedOn, verb: 'ordered' };
+  const endedOn = part.receivedOn ?? part.returnedOn;
+  return [...problems, ...chaseProblems({ chases: part.chases, begun, endedOn }, today)];
 }
 
 function codeRequestProblems(request: CodeRequestDraft, today: Day): ChangeProblem[] {
@@ -107,12 +111,6 @@ function codeRequestProblems(request: CodeRequestDraft, today: Day): ChangeProbl
       ['askedOn', 'The day it was asked', request.askedOn],
     ]),
   ];
-  if (request.askedOn !== null && request.proof === null)
-    problems.push({
-      field: 'proof',
-      sentence:
-        'Record the proof of ownership before the code is asked for: which document, when it was checked, by whom.',
-    });
   if (request.answeredOn !== null && request.askedOn === null)
     problems.push({ field: 'askedOn', sentence: 'An answer needs a question: write the day the code was asked for.' });
   if ((request.answeredOn === null) !== (request.outcome === null))
@@ -120,7 +118,7 @@ function codeRequestProblems(request: CodeRequestDraft, today: Day): ChangeProbl
       field: 'outcome',
       sentence: 'Say both on which day the answer came and whether the code was given or refused.',
     });
-  return problems;
+  return [...problems, ...requestLifeProblems(request, today)];
 }
 
 function faultProblems(fault: FaultDraft, today: Day): ChangeProblem[] {
@@ -159,7 +157,8 @@ function subletProblems(sublet: SubletDraft, today: Day): ChangeProblem[] {
   ];
   if (sublet.backOn !== null && sublet.sentOn === null)
     problems.push({ field: 'sentOn', sentence: 'Write the day it was sent before the day it came back.' });
-  return problems;
+  const begun = { field: 'sentOn', name: 'the day it was sent', on: sublet.sentOn, verb: 'sent out' };
+  return [...problems, ...chaseProblems({ chases: sublet.chases, begun, endedOn: sublet.backOn }, today)];
 }
 
 function attemptProblems(attempt: AttemptDraft, today: Day): ChangeProblem[] {

@@ -1,11 +1,13 @@
 // Everything derived about one vehicle at once: readiness, days, money, who acts next. Pure; the one entrance for screens and sheets.
+
+import { codeName } from '../codes/code-name.ts';
+import { promisedFor } from '../codes/request-life.ts';
 import type { Shop } from '../fleet/shop.ts';
 import { type Costs, reckonCosts } from '../money/costs.ts';
 import { type Actor, type GateItem, isHolding } from '../readiness/gate.ts';
 import { judgeReadiness, type Readiness } from '../readiness/gates.ts';
 import { nextItem } from '../readiness/next-item.ts';
 import type { Day } from '../shared/day.ts';
-import { codeName } from '../sheets/sheet-words.ts';
 import { chargeHeldDays, type HeldDays } from '../time/held-days.ts';
 import type { Vehicle } from './vehicle.ts';
 
@@ -21,9 +23,9 @@ export type VehicleReckoning = {
 
 /** A promise that has passed unkept, under the item that waits for it: what to chase. Null while it still stands or none was made. */
 function overduePromise(vehicle: Vehicle, { place }: GateItem, today: Day): string | null {
-  const said = (what: string, by: string, promisedFor: Day | null) =>
-    promisedFor !== null && promisedFor < today
-      ? `Chase${by ? ` ${by}` : ''}: ${what}, promised for ${promisedFor}`
+  const said = (what: string, by: string, promisedOn: Day | null) =>
+    promisedOn !== null && promisedOn < today
+      ? `Chase${by ? ` ${by}` : ''}: ${what}, promised for ${promisedOn}`
       : null;
   if ('section' in place)
     return place.section === 'arrival' && vehicle.arrival.arrivedOn === null
@@ -32,7 +34,7 @@ function overduePromise(vehicle: Vehicle, { place }: GateItem, today: Day): stri
   switch (place.list) {
     case 'parts': {
       const part = vehicle.parts.find((candidate) => candidate.id === place.id);
-      return part ? said(part.what, part.supplier, part.expectedOn) : null;
+      return part ? said(part.what, part.supplier, promisedFor(part)) : null;
     }
     case 'codeRequests': {
       const request = vehicle.codeRequests.find((candidate) => candidate.id === place.id);
@@ -40,7 +42,7 @@ function overduePromise(vehicle: Vehicle, { place }: GateItem, today: Day): stri
     }
     case 'sublets': {
       const sublet = vehicle.sublets.find((candidate) => candidate.id === place.id);
-      return sublet ? said(sublet.what, sublet.supplier, sublet.expectedOn) : null;
+      return sublet ? said(sublet.what, sublet.supplier, promisedFor(sublet)) : null;
     }
     default:
       return null;

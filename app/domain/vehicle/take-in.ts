@@ -43,7 +43,7 @@ export function newVehicle(id: Identifier, stamp: Stamp, takeIn: TakeIn): Vehicl
 export function takeInVehicle(
   id: Identifier,
   takeIn: TakeIn,
-  context: Omit<ChangeContext, 'rulePack'>,
+  context: Omit<ChangeContext, 'rulePack' | 'codeKinds'>,
 ): Result<Vehicle, readonly ChangeProblem[]> {
   const vehicle = newVehicle(id, context.stamp, takeIn);
   const problems = (['identity', 'purchase', 'arrival'] as const).flatMap((section) => {

@@ -1,5 +1,6 @@
 // A new fact as its form first shows it: sensible defaults, so that Enter is often all that is left. Pure: today, who and identity passed in.
 import type { CodeRequestDraft } from '../../../app/domain/codes/code-request.ts';
+import { noRequestLife } from '../../../app/domain/codes/request-facts.ts';
 import type { FaultDraft } from '../../../app/domain/diagnosis/fault.ts';
 import { isOpenRepair } from '../../../app/domain/diagnosis/fault.ts';
 import type { ScanKind } from '../../../app/domain/diagnosis/scan.ts';
@@ -63,6 +64,7 @@ export function freshCodeRequest(id: string, today: Day): CodeRequestDraft {
     keptWhere: '',
     note: '',
   };
+    ...noRequestLife,
 }
 
 export function freshSublet(id: string, today: Day): SubletDraft {

@@ -1,6 +1,8 @@
 // A change gives a new record or a reason: stamps, references and removals. The rules of single facts and sections have their own tests.
+
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { shippedCodeKinds } from '../../../app/domain/codes/code-kinds.ts';
 import { generalPack } from '../../../app/domain/programming/general-pack.ts';
 import type { JobModule, ProgrammingJob } from '../../../app/domain/programming/programming-job.ts';
 import { applyChange, describeChange } from '../../../app/domain/vehicle/apply-change.ts';
@@ -25,7 +27,7 @@ import {
 
 const today = '2026-03-10';
 const stamp = { by: 'manager-1', at: '2026-03-10T09:00:00.000Z' };
-const context = { today, market: 'US', stamp, rulePack: generalPack } as const;
+const context = { today, market: 'US', stamp, rulePack: generalPack, codeKinds: shippedCodeKinds } as const;
 
 function apply(vehicle: Vehicle, change: VehicleChange): Vehicle {
   const result = applyChange(vehicle, change, context);

@@ -195,11 +195,13 @@ describe('one thing asks for another', () => {
     ]);
   });
 
-  it('a code is asked for with proof of ownership', () => {
-    expect(problems('codeRequests', makeCodeRequest(early, { askedOn: early, proof: null }))).toEqual([
-      'proof: Record the proof of ownership before the code is asked for: which document, when it was checked, by whom.',
+  it('a code request keeps the rules of its later life too', () => {
+    const tries = [
+      { id: 'try-one', triedOn: early, by: 'ben', result: 'wrong', triesLeft: 3, lockedUntil: null, note: '' },
+    ] as const;
+    expect(problems('codeRequests', makeCodeRequest(early, { askedOn: early, tries: [...tries] }))).toEqual([
+      'outcome: Only a code that was given can be tried. Write the day on which it was given.',
     ]);
-    expect(problems('codeRequests', makeCodeRequest(early, { proof: null }))).toEqual([]);
   });
 
   it('an answer needs a question', () => {

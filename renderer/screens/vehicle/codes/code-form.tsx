@@ -1,5 +1,5 @@
 // The form of one code request. It has no field for a code, on purpose.
-import { codeKindSchema } from '../../../../app/domain/codes/code-request.ts';
+import { shippedCodeKinds } from '../../../../app/domain/codes/code-kinds.ts';
 import type { Editing } from '../../../state/use-edit-draft.ts';
 import { codeText } from '../../../text/vehicle-entries.ts';
 import { DayField } from '../../../ui/day-field.tsx';
@@ -55,7 +55,8 @@ function ProofFields({ edit }: { readonly edit: Editing<CodeRequestValue> }) {
 }
 
 export function CodeForm({ edit }: { readonly edit: Editing<CodeRequestValue> }) {
-  const { vehicle, today, currency, view } = useVehicle();
+  const { vehicle, today, currency, view, desk } = useVehicle();
+  const kinds = desk.shop?.codeKinds ?? shippedCodeKinds;
   const modules = usedWords([
     ...vehicle.faults.map((fault) => fault.module),
     ...vehicle.jobs.flatMap((job) => job.modules.map(({ name }) => name)),
@@ -66,7 +67,7 @@ export function CodeForm({ edit }: { readonly edit: Editing<CodeRequestValue> })
         <SelectField
           label={codeText.kind}
           {...edit.at('kind')}
-          options={chooseFrom(codeKindSchema.options, codeText.kinds)}
+          options={kinds.map(({ id, name }) => ({ value: id, label: name }))}
         />
         <TextField label={codeText.module} {...edit.at('module')} list={modules} />
         <TextField label={codeText.deviceSerial} {...edit.at('deviceSerial')} code />

@@ -1,6 +1,8 @@
 // Requests for unlock codes: proof of ownership, asked, answered, and where the shop keeps what it was given. Never a code.
+import { codeKindName, codeName } from '../../../../app/domain/codes/code-name.ts';
 import { type CodeRequestDraft, codeRequestDraftSchema } from '../../../../app/domain/codes/code-request.ts';
 import { type Day, daysBetween } from '../../../../app/domain/shared/day.ts';
+import { capitalised } from '../../../../app/domain/sheets/sheet-words.ts';
 import { sayDay } from '../../../text/say-day.ts';
 import { codeText, partText, sectionNames } from '../../../text/vehicle-entries.ts';
 import { freshCodeRequest } from '../fresh-facts.ts';
@@ -36,7 +38,7 @@ function codeState(request: CodeRequestDraft, today: Day): string {
 const thenFocus: Readonly<Partial<Record<CodeFact, string>>> = { asked: 'askedOf', given: 'keptWhere' };
 
 export function CodesSection() {
-  const { vehicle, today } = useVehicle();
+  const { vehicle, today, desk } = useVehicle();
   const requests = vehicle.codeRequests.toSorted(
     (a, b) => Number(a.answeredOn !== null) - Number(b.answeredOn !== null),
   );
@@ -46,13 +48,13 @@ export function CodesSection() {
       title={sectionNames.codes}
       kind={codeRequestKind}
       facts={requests}
-      nameOf={(request) => `${codeText.kinds[request.kind]} ${request.module}`.trim()}
+      nameOf={(request) => capitalised(codeName(request, desk.shop?.codeKinds))}
       addLabel={codeText.add}
       emptySentence={codeText.empty}
       makeNew={(id) => freshCodeRequest(id, today)}
       isDone={(request) => request.outcome === 'given'}
       columns={[
-        { title: codeText.kind, cell: (request) => codeText.kinds[request.kind] },
+        { title: codeText.kind, cell: (request) => codeKindName(request.kind, desk.shop?.codeKinds) },
         { title: codeText.module, cell: (request) => request.module },
         {
           title: codeText.proof,

@@ -1,7 +1,7 @@
 // What is being tried out on a vehicle, as the changes that keeping it would make. Pure; asks and keeps nothing itself.
+import { codeName } from '../../../../app/domain/codes/code-name.ts';
 import type { DecisionKind } from '../../../../app/domain/diagnosis/fault.ts';
 import type { Day } from '../../../../app/domain/shared/day.ts';
-import { codeName } from '../../../../app/domain/sheets/sheet-words.ts';
 import type { VehicleChange } from '../../../../app/domain/vehicle/change.ts';
 import type { Vehicle } from '../../../../app/domain/vehicle/vehicle.ts';
 
@@ -44,6 +44,14 @@ function draftOf<Fact extends { readonly entered: unknown }>({
   return draft;
 }
 
+/** The fact with this day as the only promise: one made at a chase would go before it. */
+function promisedAnew<Fact extends { readonly expectedOn: Day | null; readonly entered: unknown }>(
+  fact: Fact,
+  expectedOn: Day,
+) {
+  return { ...draftOf(fact), expectedOn, chases: [] };
+}
+
 /** Everything under way whose end can be promised for another day. */
 export function openWaitsOf(vehicle: Vehicle): readonly OpenWait[] {
   const { arrival, purchase, parts, codeRequests, sublets } = vehicle;
@@ -59,7 +67,7 @@ export function openWaitsOf(vehicle: Vehicle): readonly OpenWait[] {
       waits.push({
         key: part.id,
         what: part.what,
-        withDay: (expectedOn) => ({ kind: 'put', list: 'parts', item: { ...draftOf(part), expectedOn } }),
+        withDay: (expectedOn) => ({ kind: 'put', list: 'parts', item: promisedAnew(part, expectedOn) }),
       });
   for (const request of codeRequests)
     if (request.askedOn !== null && request.answeredOn === null)
@@ -73,7 +81,7 @@ export function openWaitsOf(vehicle: Vehicle): readonly OpenWait[] {
       waits.push({
         key: sublet.id,
         what: sublet.what,
-        withDay: (expectedOn) => ({ kind: 'put', list: 'sublets', item: { ...draftOf(sublet), expectedOn } }),
+        withDay: (expectedOn) => ({ kind: 'put', list: 'sublets', item: promisedAnew(sublet, expectedOn) }),
       });
   if (purchase.paperReceivedOn === null)
     waits.push({

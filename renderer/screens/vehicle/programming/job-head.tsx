@@ -1,7 +1,7 @@
 // The head of a programming job: what it is, how far it has come, what it waits for, what was vouched for, and what can be changed about it.
+import { codeName } from '../../../../app/domain/codes/code-name.ts';
 import type { JobProgress } from '../../../../app/domain/programming/job-progress.ts';
 import type { RulePack } from '../../../../app/domain/programming/rule-pack.ts';
-import { codeName } from '../../../../app/domain/sheets/sheet-words.ts';
 import { useDraftKeys } from '../../../state/use-edit-draft.ts';
 import { jobText, originChoices, tickWords } from '../../../text/programming.ts';
 import { sayDay } from '../../../text/say-day.ts';

@@ -1,8 +1,8 @@
 // The modules of a job in its form: what each is, where it comes from, and the part and code request that belong to it.
+import { codeName } from '../../../../app/domain/codes/code-name.ts';
 import { moduleKindSchema, moduleKindTitles } from '../../../../app/domain/programming/module-kind.ts';
 import { moduleOriginSchema } from '../../../../app/domain/programming/module-origin.ts';
 import type { JobModule } from '../../../../app/domain/programming/programming-job.ts';
-import { codeName } from '../../../../app/domain/sheets/sheet-words.ts';
 import type { Editing } from '../../../state/use-edit-draft.ts';
 import { jobText, originChoices } from '../../../text/programming.ts';
 import { Button } from '../../../ui/button.tsx';

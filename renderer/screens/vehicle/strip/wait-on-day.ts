@@ -1,6 +1,8 @@
 // The ordered part, asked-for code or sent-out work that a day of the strip waited for, from the record. Pure; the words are in renderer/text.
+
+import { codeName } from '../../../../app/domain/codes/code-name.ts';
+import { promisedFor } from '../../../../app/domain/codes/request-life.ts';
 import type { Day } from '../../../../app/domain/shared/day.ts';
-import { codeName } from '../../../../app/domain/sheets/sheet-words.ts';
 import type { Vehicle } from '../../../../app/domain/vehicle/vehicle.ts';
 
 export type WaitOnDay = {
@@ -23,7 +25,7 @@ export function waitOnDay(
       name: part.what,
       begunOn: part.orderedOn,
       from: part.supplier,
-      promisedFor: part.expectedOn,
+      promisedFor: promisedFor(part),
       endedOn: part.receivedOn,
     })),
     ...codeRequests.map((request) => ({
@@ -39,7 +41,7 @@ export function waitOnDay(
       name: sublet.what,
       begunOn: sublet.sentOn,
       from: sublet.supplier,
-      promisedFor: sublet.expectedOn,
+      promisedFor: promisedFor(sublet),
       endedOn: sublet.backOn,
     })),
   ];

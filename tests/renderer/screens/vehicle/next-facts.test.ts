@@ -1,6 +1,8 @@
 // One-press buttons: what they offer is what the record's own rules take.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { requestChangeProblems } from '../../../../app/domain/codes/change-rules.ts';
+import { shippedCodeKinds } from '../../../../app/domain/codes/code-kinds.ts';
 import { factProblems } from '../../../../app/domain/vehicle/fact-rules.ts';
 import {
   freshCodeRequest,
@@ -64,9 +66,8 @@ describe('the next fact of a code request', () => {
 
   it('is refused by the rules while no proof of ownership is recorded', () => {
     const asked = withCodeFact(freshCodeRequest('code-0001', '2026-03-01'), 'asked', '2026-03-02');
-    expect(factProblems({ kind: 'put', list: 'codeRequests', item: asked }, '2026-03-02')).toMatchObject([
-      { field: 'proof' },
-    ]);
+    const setting = { vin: '1M8GDM9A3KP000009', codeKinds: shippedCodeKinds };
+    expect(requestChangeProblems(null, asked, setting)).toMatchObject([{ field: 'proof' }]);
   });
 });
 

@@ -1,5 +1,7 @@
 // What is being tried out becomes exactly the changes that entering it would make.
+
 import { describe, expect, it } from 'vitest';
+import { shippedCodeKinds } from '../../../../app/domain/codes/code-kinds.ts';
 import { generalPack } from '../../../../app/domain/programming/general-pack.ts';
 import { applyChange } from '../../../../app/domain/vehicle/apply-change.ts';
 import {
@@ -49,7 +51,13 @@ describe('trying out', () => {
     const stamp = { by: 'manager-1', at: '2026-03-18T09:00:00.000Z' };
     let after = vehicle;
     for (const change of changes) {
-      const applied = applyChange(after, change, { today: context.today, market: 'US', stamp, rulePack: generalPack });
+      const applied = applyChange(after, change, {
+        today: context.today,
+        market: 'US',
+        stamp,
+        rulePack: generalPack,
+        codeKinds: shippedCodeKinds,
+      });
       if (!applied.ok) throw new Error(JSON.stringify(applied.error));
       after = applied.value;
     }
