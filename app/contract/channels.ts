@@ -55,11 +55,11 @@ const shopPartSchema = z.discriminatedUnion('part', [
   z.strictObject({ part: z.literal('valueLoss'), value: valueLossCurveSchema }),
   z.strictObject({ part: z.literal('inspection'), value: inspectionSettingsSchema }),
   z.strictObject({ part: z.literal('supportRanges'), value: supportRangesSchema }),
-]);
-export type ShopPart = z.infer<typeof shopPartSchema>;
   z.strictObject({ part: z.literal('codeKinds'), value: codeKindsSchema }),
   z.strictObject({ part: z.literal('filingRules'), value: filingRulesSchema }),
   z.strictObject({ part: z.literal('daysUntilCodesAreDestroyed'), value: daysUntilCodesAreDestroyedSchema }),
+]);
+export type ShopPart = z.infer<typeof shopPartSchema>;
 
 const printRequest = z.strictObject({
   kind: sheetKindSchema,

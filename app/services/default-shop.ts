@@ -97,9 +97,9 @@ export const defaultShop: Shop = {
   valueLoss: [],
   inspection: { chosenId: null, schemes: [...inspectionSchemes] },
   supportRanges: [usualSupportRange],
-  signIn: startingSignInRules,
   codeKinds: [...shippedCodeKinds],
   filingRules: [...shippedFilingRules],
   daysUntilCodesAreDestroyed: 30,
+  signIn: startingSignInRules,
   sample: null,
 };

@@ -140,6 +140,7 @@ export class DeskContext {
       market: this.shop().dealer.market,
       stamp: { by: this.person().id, at: this.deps.clock() },
       rulePack: currentPack(this.shop()),
+      codeKinds: this.shop().codeKinds,
     };
   }
 
@@ -160,7 +161,6 @@ export class DeskContext {
   }
 
   rows(): readonly LotRow[] {
-      codeKinds: this.shop().codeKinds,
     const { role } = this.person();
     const rows: LotRow[] = [];
     for (const kept of this.store.vehicles().values()) {

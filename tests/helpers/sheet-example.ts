@@ -106,12 +106,11 @@ export const exampleShop: Shop = {
   inspection: { chosenId: null, schemes: [] },
   signIn: startingSignInRules,
   supportRanges: [],
-  sample: { today: exampleToday },
-};
-  signIn: startingSignInRules,
   codeKinds: [...shippedCodeKinds],
   filingRules: [...shippedFilingRules],
   daysUntilCodesAreDestroyed: 30,
+  sample: { today: exampleToday },
+};
 
 const bodyPart = makePart('2026-03-05', {
   id: 'part-body',

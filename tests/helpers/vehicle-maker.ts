@@ -129,9 +129,9 @@ export function makeCodeRequest(notedOn: Day, about: About<CodeRequest> = {}): C
     feeCents: 0,
     keptWhere: '',
     note: '',
+    ...noRequestLife,
     entered: stampAt(notedOn),
     ...about,
-    ...noRequestLife,
   };
 }
 
@@ -401,11 +401,10 @@ export function makeShop(about: { readonly rates?: Partial<Rates>; readonly chec
     valueLoss: [],
     inspection: { chosenId: null, schemes: [] },
     signIn: startingSignInRules,
+    supportRanges: [],
     codeKinds: [...shippedCodeKinds],
     filingRules: [...shippedFilingRules],
     daysUntilCodesAreDestroyed: 30,
-    signIn: startingSignInRules,
-    supportRanges: [],
     sample: null,
   };
 }

@@ -1,8 +1,8 @@
 // Who may ask what, and what leaves the main process for whom: the table of roles is itself the test.
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type ChannelName, channels } from '../../app/contract/channels.ts';
-import { nothingElseRead } from '../../app/domain/diagnosis/scan.ts';
 import { noRequestLife } from '../../app/domain/codes/request-facts.ts';
+import { nothingElseRead } from '../../app/domain/diagnosis/scan.ts';
 import type { Role } from '../../app/domain/fleet/shop.ts';
 import type { VehicleChange } from '../../app/domain/vehicle/change.ts';
 import { openTestDesk, type TestDesk, takeInOf, testPeople } from '../helpers/open-test-desk.ts';
@@ -258,6 +258,7 @@ describe('sales', () => {
         feeCents: 3_333,
         keptWhere: 'Envelope 9',
         note: '',
+        ...noRequestLife,
       },
     });
     for (const [index, checkId] of ['road-test', 'safety-check', 'keys-proven', 'recall-check'].entries()) {
@@ -279,7 +280,6 @@ describe('sales', () => {
     expect(opened).toMatchObject({ costs: null, forecast: null, prospect: null });
     const answers = JSON.stringify([await desk.ask('lot:read', {}), opened]);
     expect(answers).toContain('1099500');
-        ...noRequestLife,
     for (const hidden of ['640000', '150000', '600000', '80000', '4711', '3333', 'SERIAL-77', 'Envelope 9']) {
       expect(answers).not.toContain(hidden);
     }

@@ -77,10 +77,10 @@ export function aShop(name = 'Invented Motors'): Shop {
     valueLoss: [],
     inspection: { chosenId: null, schemes: [] },
     supportRanges: [],
-    signIn: startingSignInRules,
-    sample: null,
     codeKinds: [...shippedCodeKinds],
     filingRules: [...shippedFilingRules],
     daysUntilCodesAreDestroyed: 30,
+    signIn: startingSignInRules,
+    sample: null,
   };
 }

@@ -207,9 +207,9 @@ export const sampleShop: Shop = {
       source: 'invented, as if read from its service information',
     },
   ],
-  signIn: startingSignInRules,
   codeKinds: [...shippedCodeKinds],
   filingRules: [...shippedFilingRules],
   daysUntilCodesAreDestroyed: 30,
+  signIn: startingSignInRules,
   sample: { today: sampleToday },
 };

@@ -84,12 +84,12 @@ export const sellingTermsSchema = z.strictObject({
 export type SellingTerms = z.infer<typeof sellingTermsSchema>;
 
 export const rulePacksSchema = z.array(rulePackSchema).max(8);
-export const fundingPlansSchema = z.array(fundingPlanSchema).max(40);
-
 export const daysUntilCodesAreDestroyedSchema = z
   .int('A whole number of days, 0 to 3650.')
   .min(0, 'A whole number of days, 0 to 3650.')
   .max(3650, 'A whole number of days, 0 to 3650.');
+export const fundingPlansSchema = z.array(fundingPlanSchema).max(40);
+
 export const shopSchema = z.strictObject({
   dealer: dealerSchema,
   rates: ratesSchema,
@@ -108,13 +108,13 @@ export const shopSchema = z.strictObject({
   inspection: inspectionSettingsSchema,
   /** Limits of the supply while programming, by make. */
   supportRanges: supportRangesSchema,
-  /** Whether people sign in, and when the desk locks. */
-  signIn: signInRulesSchema,
   /** What the shop knows about each kind of unlock code. */
   codeKinds: codeKindsSchema,
   filingRules: filingRulesSchema,
   /** Days after the sale on which kept code values are destroyed. */
   daysUntilCodesAreDestroyed: daysUntilCodesAreDestroyedSchema,
+  /** Whether people sign in, and when the desk locks. */
+  signIn: signInRulesSchema,
   /** Set in the invented sample only: the day the sample takes for today, and that everything in it is invented. */
   sample: z.strictObject({ today: daySchema }).nullable(),
 });

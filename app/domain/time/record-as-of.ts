@@ -72,12 +72,12 @@ export function recordAsOf(vehicle: Vehicle, day: Day): Vehicle {
         askedOn: past(request.askedOn),
         answeredOn: past(request.answeredOn),
         outcome: past(request.answeredOn) === null ? null : request.outcome,
+        askedHow: past(request.askedOn) === null ? null : request.askedHow,
+        ...lifeAsOf(request, day),
       })),
     labour: vehicle.labour.filter((labour) => labour.workedOn <= day),
     sublets: vehicle.sublets
       .filter((sublet) => firstKnown(sublet.notedOn, sublet.sentOn) <= day)
-        askedHow: past(request.askedOn) === null ? null : request.askedHow,
-        ...lifeAsOf(request, day),
       .map((sublet) => ({ ...sublet, sentOn: past(sublet.sentOn), backOn: past(sublet.backOn) })),
     otherCosts: vehicle.otherCosts.filter((cost) => cost.spentOn <= day),
     signOffs: vehicle.signOffs.filter((signOff) => signOff.signedOn <= day),

@@ -20,9 +20,9 @@ export type ChangeContext = {
   readonly stamp: Stamp;
   /** The rules by which the shop plans programming jobs now. */
   readonly rulePack: RulePack;
-};
   /** The kinds of unlock code as the shop knows them now. */
   readonly codeKinds: readonly CodeKindFacts[];
+};
 
 /** A fact keeps the stamp of the person who entered it first; a correction does not make it somebody else's. */
 function putFact(vehicle: Vehicle, change: PutChange, stamp: Stamp): Vehicle {
@@ -105,7 +105,6 @@ function programmingProblems(vehicle: Vehicle, change: PutChange, context: Chang
   return change.list === 'attempts' ? attemptProblems(vehicle, change.item, context.today) : [];
 }
 
-/** The record after the change, or what stands against it with the field named. */
 /** Proof of ownership first, and whatever else the shop's kind of code asks for, when a request is marked asked. */
 function codeProblems(vehicle: Vehicle, change: PutChange, { codeKinds }: ChangeContext): readonly ChangeProblem[] {
   if (change.list !== 'codeRequests') return [];
@@ -113,6 +112,7 @@ function codeProblems(vehicle: Vehicle, change: PutChange, { codeKinds }: Change
   return requestChangeProblems(before, change.item, { vin: vehicle.identity.vin, codeKinds });
 }
 
+/** The record after the change, or what stands against it with the field named. */
 export function applyChange(
   vehicle: Vehicle,
   change: VehicleChange,
@@ -127,11 +127,11 @@ export function applyChange(
       const problems = [
         ...factProblems(change, context.today),
         ...missingReference(vehicle, change),
+        ...codeProblems(vehicle, change, context),
         ...programmingProblems(vehicle, change, context),
       ];
       return problems.length > 0 ? fail(problems) : ok(putFact(vehicle, change, context.stamp));
     }
-        ...codeProblems(vehicle, change, context),
     case 'remove':
       return removeFact(vehicle, change);
   }

@@ -63,8 +63,8 @@ export function freshCodeRequest(id: string, today: Day): CodeRequestDraft {
     feeCents: 0,
     keptWhere: '',
     note: '',
-  };
     ...noRequestLife,
+  };
 }
 
 export function freshSublet(id: string, today: Day): SubletDraft {
