@@ -100,6 +100,7 @@ describe('changing a vehicle', () => {
         fittedOn: null,
         returnedOn: null,
         coreReturnedOn: null,
+        chases: [],
         note: '',
       },
     });

@@ -79,6 +79,7 @@ beforeEach(async () => {
       backOn: null,
       quotedCents: 23_456,
       invoicedCents: null,
+      chases: [],
       note: '',
     },
   });

@@ -14,9 +14,10 @@ export const blankPart = {
   fittedOn: null,
   returnedOn: null,
   coreReturnedOn: null,
+  chases: [],
   note: '',
 };
 
 export const blankCodeRequest = { answeredOn: null, outcome: null, keptWhere: '', note: '', ...noRequestLife };
 
-export const blankSublet = { backOn: null, invoicedCents: null };
+export const blankSublet = { backOn: null, invoicedCents: null, chases: [] };

@@ -1,5 +1,6 @@
 // A part for a vehicle: needed, ordered, expected, received, fitted or sent back, and the core charge that rides on it.
 import { z } from 'zod';
+import { chasesSchema } from '../codes/request-facts.ts';
 import { positiveCentsSchema } from '../shared/cents.ts';
 import { daySchema } from '../shared/day.ts';
 import { factDraft, keptFact } from '../shared/fact.ts';
@@ -23,6 +24,8 @@ const shape = {
   fittedOn: daySchema.nullable(),
   returnedOn: daySchema.nullable(),
   coreReturnedOn: daySchema.nullable(),
+  /** Each time somebody asked the supplier where it stays. */
+  chases: chasesSchema,
   note: lineSchema(300),
 };
 export const partDraftSchema = factDraft(shape);

@@ -27,13 +27,13 @@ export type HeldDays = {
 const noEnd = '9999-12-31';
 
 /** The day a wait ended, is expected to end, or never so far. A promise that has passed unkept counts as no promise. */
-function endOf(wait: Wait, lastDay: Day): Day {
+export function endOf(wait: Wait, lastDay: Day): Day {
   if (wait.until !== null) return wait.until;
   return wait.expectedOn !== null && wait.expectedOn >= lastDay ? wait.expectedOn : noEnd;
 }
 
 /** True when `a` is charged before `b`: it ends later; on the same day the earlier in the fixed order of causes. */
-function outlasts(a: Wait, b: Wait, lastDay: Day): boolean {
+export function outlasts(a: Wait, b: Wait, lastDay: Day): boolean {
   const byEnd = compareDays(endOf(a, lastDay), endOf(b, lastDay));
   if (byEnd !== 0) return byEnd > 0;
   const byCause = waitCauses.indexOf(a.cause) - waitCauses.indexOf(b.cause);

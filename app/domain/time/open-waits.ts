@@ -1,4 +1,5 @@
 // The open items that somebody outside the shop decides: parts, codes, sublet work, each with what the shop must do first.
+import { promisedFor } from '../codes/request-life.ts';
 import { isOpenRepair } from '../diagnosis/fault.ts';
 import { jobProgress } from '../programming/job-progress.ts';
 import { refusalSettledOn } from '../readiness/refused-code.ts';
@@ -28,7 +29,7 @@ export function partItems(sitting: Sitting): Sketch[] {
         after: part.orderedOn === null ? [`order:${part.id}`] : [],
         wait: question('part', providerGroups(part.supplier), sitting, {
           since: part.orderedOn,
-          promisedOn: part.orderedOn === null ? null : part.expectedOn,
+          promisedOn: part.orderedOn === null ? null : promisedFor(part),
         }),
         minutes: 0,
       });
@@ -115,7 +116,7 @@ export function subletItems(sitting: Sitting): Sketch[] {
       after: [isSent ? arrival : send.id],
       wait: question('sublet', providerGroups(sublet.supplier), sitting, {
         since: sublet.sentOn,
-        promisedOn: isSent ? sublet.expectedOn : null,
+        promisedOn: isSent ? promisedFor(sublet) : null,
       }),
     };
     return isSent ? [back] : [send, back];

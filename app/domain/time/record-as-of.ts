@@ -64,6 +64,7 @@ export function recordAsOf(vehicle: Vehicle, day: Day): Vehicle {
         fittedOn: past(part.fittedOn),
         returnedOn: past(part.returnedOn),
         coreReturnedOn: past(part.coreReturnedOn),
+        chases: part.chases.filter(({ chasedOn }) => chasedOn <= day),
       })),
     codeRequests: vehicle.codeRequests
       .filter((request) => firstKnown(request.notedOn, request.askedOn) <= day)
@@ -78,7 +79,12 @@ export function recordAsOf(vehicle: Vehicle, day: Day): Vehicle {
     labour: vehicle.labour.filter((labour) => labour.workedOn <= day),
     sublets: vehicle.sublets
       .filter((sublet) => firstKnown(sublet.notedOn, sublet.sentOn) <= day)
-      .map((sublet) => ({ ...sublet, sentOn: past(sublet.sentOn), backOn: past(sublet.backOn) })),
+      .map((sublet) => ({
+        ...sublet,
+        sentOn: past(sublet.sentOn),
+        backOn: past(sublet.backOn),
+        chases: sublet.chases.filter(({ chasedOn }) => chasedOn <= day),
+      })),
     otherCosts: vehicle.otherCosts.filter((cost) => cost.spentOn <= day),
     signOffs: vehicle.signOffs.filter((signOff) => signOff.signedOn <= day),
     notes: vehicle.notes.filter((note) => note.on <= day),

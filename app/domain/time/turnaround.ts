@@ -133,6 +133,27 @@ export function medianOf(ascending: readonly number[]): number {
   return ascending[Math.floor((ascending.length - 1) / 2)] ?? 0;
 }
 
+/** The smallest that at least 80 of 100 do not exceed (nearest rank); 0 of none. */
+export function eightiethOf(ascending: readonly number[]): number {
+  return ascending[Math.max(0, Math.ceil((80 * ascending.length) / 100) - 1)] ?? 0;
+}
+
+/** The days of each case of this group that the shop knew on `asOf`, ascending, and how late those with a promise came. */
+export function knownCases(
+  history: TurnaroundHistory,
+  kind: TurnaroundKind,
+  name: string,
+  asOf: Day,
+): { readonly days: readonly number[]; readonly late: readonly number[] } {
+  const group = history.groups.get(keyOf(kind, name));
+  if (!group) return { days: [], late: [] };
+  const count = knownCount(group, dayNumber(asOf));
+  return {
+    days: group.days.slice(0, count).sort((a, b) => a - b),
+    late: group.late.slice(0, count).filter((late) => late !== null),
+  };
+}
+
 export type GroupSummary = {
   readonly kind: TurnaroundKind;
   readonly group: string;

@@ -21,6 +21,8 @@ export type Wait = {
   /** Promised or expected end of an open wait; null when nobody has named one. */
   readonly expectedOn: Day | null;
   readonly what: string;
+  /** The part, code request or sublet work that is waited for; none for a wait that is no single fact. */
+  readonly factId?: string;
 };
 
 function partWaits({ parts }: Vehicle): Wait[] {
@@ -32,8 +34,9 @@ function partWaits({ parts }: Vehicle): Wait[] {
         cause: 'part',
         from: part.orderedOn,
         until: part.receivedOn ?? part.returnedOn,
-        expectedOn: part.expectedOn,
+        expectedOn: promisedFor(part),
         what,
+        factId: part.id,
       },
     ];
   });
@@ -44,7 +47,8 @@ function codeWaits({ codeRequests }: Vehicle): Wait[] {
     if (request.askedOn === null) return [];
     const name = codeName(request);
     const what = request.askedOf ? `${name} from ${request.askedOf}` : name;
-    return [{ cause: 'code', from: request.askedOn, until: request.answeredOn, expectedOn: request.expectedOn, what }];
+    const { id: factId, askedOn: from, answeredOn: until, expectedOn } = request;
+    return [{ cause: 'code', from, until, expectedOn, what, factId }];
   });
 }
 
@@ -52,7 +56,8 @@ function subletWaits({ sublets }: Vehicle): Wait[] {
   return sublets.flatMap((sublet): Wait[] => {
     if (sublet.sentOn === null) return [];
     const what = sublet.supplier ? `${sublet.what} at ${sublet.supplier}` : sublet.what;
-    return [{ cause: 'sublet', from: sublet.sentOn, until: sublet.backOn, expectedOn: sublet.expectedOn, what }];
+    const { id: factId, sentOn: from, backOn: until } = sublet;
+    return [{ cause: 'sublet', from, until, expectedOn: promisedFor(sublet), what, factId }];
   });
 }
 

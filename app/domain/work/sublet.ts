@@ -1,5 +1,6 @@
 // Work given to somebody else: agreed, sent, expected back, back, and what it was quoted and invoiced at.
 import type { z } from 'zod';
+import { chasesSchema } from '../codes/request-facts.ts';
 import { positiveCentsSchema } from '../shared/cents.ts';
 import { daySchema } from '../shared/day.ts';
 import { factDraft, keptFact } from '../shared/fact.ts';
@@ -18,6 +19,8 @@ const shape = {
   backOn: daySchema.nullable(),
   quotedCents: positiveCentsSchema.nullable(),
   invoicedCents: positiveCentsSchema.nullable(),
+  /** Each time somebody asked where it stays. */
+  chases: chasesSchema,
   note: lineSchema(300),
 };
 export const subletDraftSchema = factDraft(shape);

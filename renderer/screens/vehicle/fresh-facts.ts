@@ -26,6 +26,7 @@ export function freshPart(id: string, today: Day): PartDraft {
     fittedOn: null,
     returnedOn: null,
     coreReturnedOn: null,
+    chases: [],
     note: '',
   };
 }
@@ -80,6 +81,7 @@ export function freshSublet(id: string, today: Day): SubletDraft {
     backOn: null,
     quotedCents: null,
     invoicedCents: null,
+    chases: [],
     note: '',
   };
 }

@@ -1,4 +1,5 @@
 // Where a part stands, in words: the last thing that happened, and what is owed next. Pure.
+import { promisedFor } from '../../../../app/domain/codes/request-life.ts';
 import type { PartDraft } from '../../../../app/domain/parts/part.ts';
 import { type Day, daysBetween } from '../../../../app/domain/shared/day.ts';
 import { sayDay } from '../../../text/say-day.ts';
@@ -8,9 +9,10 @@ const words = partText.states;
 
 function onItsWay(part: PartDraft, orderedOn: Day, today: Day): string {
   const ordered = words.ordered(sayDay(orderedOn, today));
-  if (part.expectedOn === null) return `${ordered}, ${words.noPromise}`;
-  const late = daysBetween(part.expectedOn, today);
-  return `${ordered}, ${words.expected(sayDay(part.expectedOn, today))}${late > 0 ? `, ${words.late(late)}` : ''}`;
+  const promisedOn = promisedFor(part);
+  if (promisedOn === null) return `${ordered}, ${words.noPromise}`;
+  const late = daysBetween(promisedOn, today);
+  return `${ordered}, ${words.expected(sayDay(promisedOn, today))}${late > 0 ? `, ${words.late(late)}` : ''}`;
 }
 
 export function partState(part: PartDraft, today: Day): string {

@@ -1,4 +1,5 @@
 // Work given to somebody else.
+import { promisedFor } from '../../../../app/domain/codes/request-life.ts';
 import { showCents } from '../../../../app/domain/shared/cents.ts';
 import { type Day, daysBetween } from '../../../../app/domain/shared/day.ts';
 import { type SubletDraft, subletDraftSchema } from '../../../../app/domain/work/sublet.ts';
@@ -33,9 +34,10 @@ function subletState(sublet: SubletDraft, today: Day): string {
   if (sublet.backOn !== null) return words.back(sayDay(sublet.backOn, today));
   if (sublet.sentOn === null) return words.toSend;
   const sent = words.sent(sayDay(sublet.sentOn, today));
-  if (sublet.expectedOn === null) return `${sent}, ${partText.states.noPromise}`;
-  const late = daysBetween(sublet.expectedOn, today);
-  const expected = partText.states.expected(sayDay(sublet.expectedOn, today));
+  const promisedOn = promisedFor(sublet);
+  if (promisedOn === null) return `${sent}, ${partText.states.noPromise}`;
+  const late = daysBetween(promisedOn, today);
+  const expected = partText.states.expected(sayDay(promisedOn, today));
   return `${sent}, ${expected}${late > 0 ? `, ${partText.states.late(late)}` : ''}`;
 }
 
