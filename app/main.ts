@@ -2,7 +2,7 @@
 // No logic of its own: each part is in app/shell, app/services or app/storage.
 import { randomUUID } from 'node:crypto';
 import { hostname, userInfo } from 'node:os';
-import { app, session } from 'electron';
+import { app, clipboard, session } from 'electron';
 import { openDeskSession } from './services/desk-session.ts';
 import { awaitDriverSwitch, driverAttached } from './shell/await-driver.ts';
 import { localToday, presentInstant } from './shell/clock.ts';
@@ -28,6 +28,7 @@ import { openLog } from './shell/log.ts';
 import { setMenu } from './shell/menu.ts';
 import { openDesk } from './shell/open-desk.ts';
 import { listPageFiles } from './shell/page-files.ts';
+import { createPassingClipboard } from './shell/passing-clipboard.ts';
 import { fleetArgument, programPaths } from './shell/paths.ts';
 import { declareScheme, serveScheme } from './shell/scheme.ts';
 import { eventSender } from './shell/send-event.ts';
@@ -51,6 +52,7 @@ async function startProgram(): Promise<void> {
   const deskSettings = openDeskSettings({ folder: dataFolder, clock: presentInstant, StoreClass });
   const window = openWindow({ preloadFile: paths.preloadFile, settings: deskSettings, hasDeveloperTools, log });
   const emit = eventSender(window, { checksOutput: isDevelopment, log });
+  const passingClipboard = createPassingClipboard(clipboard, (error) => log.warn('clipboard', 'not cleared', error));
   const { lastFleetFolder } = deskSettings.get();
   const told = fleetArgument(process.argv, process.cwd());
 
@@ -67,7 +69,7 @@ async function startProgram(): Promise<void> {
         deskSettings,
         fontsFolder: paths.fontsFolder,
         appVersion: app.getVersion(),
-        outside: { chooseFolder: () => chooseFolder(window), openFile, showFolder, applyTheme },
+        outside: { chooseFolder: () => chooseFolder(window), openFile, showFolder, applyTheme, ...passingClipboard },
         emit,
         report: (what, error) => log.error('desk', what, error),
       }),

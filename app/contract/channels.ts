@@ -31,6 +31,7 @@ import { takeInSchema } from '../domain/vehicle/take-in.ts';
 import { caseQuerySchema, caseSummarySchema } from './case-summary.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
+import { vaultChannels } from './vault-channels.ts';
 import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
 
 const everybody = roleSchema.options;
@@ -154,6 +155,7 @@ export const channels = {
     mutates: false,
   },
   'sheet:show-folder': { input: nothing, output: nothing, roles: everybody, mutates: false },
+  ...vaultChannels,
   'fleet:choose': { input: nothing, output: deskSchema, roles: manager, mutates: true },
   'fleet:restore-trouble': {
     input: z.strictObject({ id: z.string().max(200) }),

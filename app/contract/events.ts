@@ -13,6 +13,10 @@ export const events = {
   /** A new day, a new fleet, or another person at the desk: read everything again. */
   'lot:all-changed': z.strictObject({}),
   'desk:changed': deskSchema,
+  /** Codes, or who has a key to the vault: read again. */
+  'vault:changed': z.strictObject({}),
+  /** The vault was locked: a code that is shown is hidden at once. */
+  'vault:locked': z.strictObject({}),
   /** A command of the window's own menu. */
   'menu:chosen': z.strictObject({
     command: z.enum([

@@ -17,6 +17,7 @@ import type { Telling } from '../storage/fleet-history.ts';
 import type { FleetStore } from '../storage/fleet-store.ts';
 import type { Kept } from '../storage/kept.ts';
 import { type StorageProblem, storageSentence } from '../storage/storage-problem.ts';
+import type { KeyMaking } from '../storage/vault/key-holder.ts';
 import type { ScryptCost } from '../storage/vault/scrypt-key.ts';
 import { defaultShop } from './default-shop.ts';
 import { DeskSignIn, type LockReason, type SignedIn } from './desk-sign-in.ts';
@@ -25,12 +26,17 @@ import { lotRow, vehicleView } from './lot-rows.ts';
 import { ReckoningCache } from './reckoning-cache.ts';
 import { maySeeVehicle, rowFor, viewFor } from './role-rules.ts';
 import { UndoStack } from './undo-stack.ts';
+import { VaultOwner } from './vault-owner.ts';
 
 export type Outside = {
   readonly chooseFolder: () => Promise<string | null>;
   readonly openFile: (path: string) => Promise<boolean>;
   readonly showFolder: (path: string) => void;
   readonly applyTheme: (theme: Desk['theme']) => void;
+  /** Puts a code on the clipboard and clears it again after so many seconds, if it is still there. */
+  readonly copyPassing: (text: string, seconds: number) => Promise<void>;
+  /** Clears at once what `copyPassing` has put there. */
+  readonly forgetCopied: () => Promise<void>;
 };
 
 export type DeskDependencies = {
@@ -43,6 +49,8 @@ export type DeskDependencies = {
   readonly deskSettings: DeskSettingsStore;
   /** What a pass phrase or PIN costs to try; smaller in tests only. */
   readonly keyCost?: ScryptCost;
+  /** How hard the keys of the vault are made; smaller in tests only. */
+  readonly vaultMaking?: KeyMaking;
   readonly fontsFolder: string;
   readonly appVersion: string;
   readonly outside: Outside;
@@ -86,6 +94,7 @@ export class DeskContext {
   readonly forecasts = new ForecastCache(() => [...this.store.vehicles().values()].map((kept) => kept.data));
   readonly deps: DeskDependencies;
   readonly signIn: DeskSignIn;
+  readonly vault: VaultOwner;
   /** The open fleet; another one after the person chose another folder. */
   store: FleetStore;
   /** When the newest good backup of the open fleet was made; null until one is known. */
@@ -95,6 +104,16 @@ export class DeskContext {
     this.deps = deps;
     this.store = store;
     this.signIn = new DeskSignIn({ clock: deps.clock, shop: () => this.shop(), cost: deps.keyCost });
+    this.vault = new VaultOwner({
+      clock: deps.clock,
+      store: () => this.store,
+      personId: () => this.person().id,
+      signInRules: () => this.shop().signIn,
+      forgetCopied: deps.outside.forgetCopied,
+      emit: deps.emit,
+      making: deps.vaultMaking,
+    });
+    this.onLock(() => this.vault.lock());
     void this.noteBackups();
   }
 

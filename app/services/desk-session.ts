@@ -6,12 +6,26 @@ import { carriesSecret, withoutWords } from '../contract/secret-inputs.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
 import { findCases } from './case-commands.ts';
 import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
+import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
 import { fillForecasts } from './fill-forecasts.ts';
 import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
 import { exportMoney, readMoney, showExports } from './money-commands.ts';
 import { readNextJobs, readRouteHistory, readRulePack } from './programming-commands.ts';
 import { openSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
 import { changeShop, readShop, setPerson, setTheme } from './shop-commands.ts';
+import { copyCode, destroyCode, hideCode, lookAtCode, putCode, readKeptCodes } from './vault-code-commands.ts';
+import {
+  addPersonToVault,
+  changeVaultPassPhrase,
+  lockVault,
+  makeVault,
+  newRecoveryKey,
+  readVaultState,
+  recoverVault,
+  removePersonFromVault,
+  startVaultAnew,
+  unlockVault,
+} from './vault-commands.ts';
 import { changeVehicle, redo, takeIn, undo, withdraw } from './vehicle-commands.ts';
 import { whatIf } from './what-if.ts';
 
@@ -50,6 +64,22 @@ export const handlers: Handlers = {
   'sheet:print': printSheets,
   'sheet:open': openSheet,
   'sheet:show-folder': showSheetsFolder,
+  'vault:state': readVaultState,
+  'vault:make': makeVault,
+  'vault:unlock': unlockVault,
+  'vault:lock': lockVault,
+  'vault:codes': readKeptCodes,
+  'vault:put-code': putCode,
+  'vault:look': lookAtCode,
+  'vault:hide': hideCode,
+  'vault:copy': copyCode,
+  'vault:destroy': destroyCode,
+  'vault:add-person': addPersonToVault,
+  'vault:remove-person': removePersonFromVault,
+  'vault:change-pass-phrase': changeVaultPassPhrase,
+  'vault:recover': recoverVault,
+  'vault:new-recovery-key': newRecoveryKey,
+  'vault:start-anew': startVaultAnew,
   'fleet:choose': chooseFleet,
   'fleet:restore-trouble': restoreTrouble,
   'fleet:settle-trouble': settleTrouble,
@@ -112,6 +142,12 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
     }
   }
 
+  async function destroyOverdue(): Promise<void> {
+    await destroyOverdueCodes(context).catch((error) => options.report('destroying codes', withoutWords(error)));
+  }
+
+  queue = destroyOverdue();
+
   return ok({
     answer: (name, input) => {
       if (name === 'lot:read') return answerNow(name, input).finally(firstRows.wereSent);
@@ -121,15 +157,18 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
       return turn;
     },
     dayMayHaveChanged: () => {
+      context.vault.lockWhenIdle();
       if (context.today() === lastToday) return;
       lastToday = context.today();
       context.deps.emit('lot:all-changed', {});
       context.deps.emit('desk:changed', context.desk());
+      queue = queue.then(destroyOverdue);
     },
     close: async () => {
       await queue;
       firstRows.giveUp();
       await context.signIn.close();
+      await context.vault.close();
       await context.store.close();
     },
   });

@@ -3,6 +3,7 @@ import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { ok } from '../domain/shared/result.ts';
 import { openFleet } from '../storage/open-fleet.ts';
 import { type Answer, type DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
+import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
 
 export function openStore(
   deps: DeskDependencies,
@@ -27,6 +28,7 @@ async function exchangeStore(
   context.forecasts.forget();
   context.undo.clear();
   if (!takeOver) await earlier.close();
+  await destroyOverdueCodes(context);
   void context.noteBackups();
   context.deps.emit('lot:all-changed', {});
   return ok(context.desk());

@@ -15,6 +15,8 @@ export type Telling = {
   readonly label: string;
   /** Why, where a reason is owed. */
   readonly reason?: string;
+  /** For what leaves the record as it is: the fact it is about, 'codeRequests/request-1'. */
+  readonly about?: string;
 };
 
 type Setting = {
@@ -26,6 +28,11 @@ type Setting = {
 function partsBetween(before: Vehicle | null, after: Vehicle | null) {
   if (before !== null && after !== null) return changedParts(before, after);
   return before === after ? [] : [presencePart(after !== null)];
+}
+
+/** Names the fact without a change in it. */
+function aboutPart({ about }: Telling): ReturnType<typeof changedParts> {
+  return about === undefined ? [] : [{ place: about, before: null, after: null }];
 }
 
 export class FleetHistory {
@@ -43,7 +50,7 @@ export class FleetHistory {
   /** An entry about something that leaves the record as it is: a look at a code. */
   async note(vehicleId: string, telling: Telling): Outcome<null> {
     const refusal = await this.setting.guard();
-    return refusal ? fail(refusal) : this.append(vehicleId, telling, null, []);
+    return refusal ? fail(refusal) : this.append(vehicleId, telling, null, aboutPart(telling));
   }
 
   /** The latest revision that the history tells of; 0 for none. A record put back must not repeat one of those before it. */

@@ -16,6 +16,8 @@ export type TestDesk = {
   readonly emitted: { name: string; payload: unknown }[];
   readonly opened: string[];
   readonly reported: unknown[];
+  /** What was put on the clipboard, one after the other; '' where it was cleared. */
+  readonly copied: string[];
   /** Asks as the page does and expects success; the answer is checked against the contract's own schema. */
   readonly ask: <Name extends ChannelName>(name: Name, input: ChannelInput<Name>) => Promise<ChannelOutput<Name>>;
   /** Asks and expects to be refused; gives the error. */
@@ -24,17 +26,20 @@ export type TestDesk = {
     input: ChannelInput<Name>,
   ) => Promise<{ code: string; detail: string; problems: readonly { field: string; sentence: string }[] }>;
   setToday(day: string): void;
+  /** The clock goes on by so many seconds. */
+  passTime(seconds: number): void;
   reopen(): Promise<TestDesk>;
   discard(): Promise<void>;
 };
 
-export async function openTestDesk(existingFolder?: string): Promise<TestDesk> {
+export async function openTestDesk(existingFolder?: string, startsOn = testToday): Promise<TestDesk> {
   const folder = existingFolder ?? (await mkdtemp(join(tmpdir(), 'lotwright-desk-')));
   const emitted: TestDesk['emitted'] = [];
   const opened: string[] = [];
   const reported: unknown[] = [];
+  const copied: string[] = [];
   let settings: DeskSettings = defaultDeskSettings;
-  let today = testToday;
+  let today = startsOn;
   let ticks = 0;
   let made = 0;
   const session = await openDeskSession({
@@ -51,6 +56,7 @@ export async function openTestDesk(existingFolder?: string): Promise<TestDesk> {
       },
       notice: null,
     },
+    vaultMaking: { cost: { N: 16, r: 1, p: 1 }, rsaBits: 1024 },
     fontsFolder: join(import.meta.dirname, '..', '..', 'app', 'printing', 'fonts'),
     appVersion: '0.0.0',
     outside: {
@@ -61,6 +67,8 @@ export async function openTestDesk(existingFolder?: string): Promise<TestDesk> {
       },
       showFolder: (path) => void opened.push(path),
       applyTheme: () => {},
+      copyPassing: async (text) => void copied.push(text),
+      forgetCopied: async () => void copied.push(''),
     },
     emit: (name, payload) => void emitted.push({ name, payload }),
     report: (_what, error) => void reported.push(error),
@@ -72,6 +80,7 @@ export async function openTestDesk(existingFolder?: string): Promise<TestDesk> {
     emitted,
     opened,
     reported,
+    copied,
     ask: async (name, input) => {
       const answer = await session.value.answer(name, channels[name].input.parse(input) as typeof input);
       if (!answer.ok)
@@ -83,6 +92,9 @@ export async function openTestDesk(existingFolder?: string): Promise<TestDesk> {
       const answer = await session.value.answer(name, input);
       if (answer.ok) throw new Error(`${name} was expected to be refused.`);
       return answer.error;
+    },
+    passTime: (seconds) => {
+      ticks += seconds;
     },
     setToday: (day) => {
       today = day;
