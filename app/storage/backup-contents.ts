@@ -6,12 +6,18 @@ import { type BackupName, backupReasonSchema, readBackupName } from '../domain/b
 import { instantSchema } from '../domain/shared/day.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { contentHash } from './content-hash.ts';
-import { namesIn, pathIn } from './fleet-folder.ts';
+import { namesIn, pathIn, shopFile, vehicleIdOf } from './fleet-folder.ts';
+import { isOtherFile } from './other-files.ts';
 import { type ReadRecord, readRecord } from './record-file.ts';
 import type { RecordKind } from './record-kind.ts';
 import { problemFromError, type StorageProblem } from './storage-problem.ts';
 
 export const contentsFile = 'contents.json';
+
+/** True for the path of a record as this program names it, and of every other file that backups hold. */
+export function isBackedUp(path: string): boolean {
+  return path === shopFile || vehicleIdOf(path) !== null || isOtherFile(path);
+}
 
 const contentsSchema = z
   .strictObject({
@@ -25,14 +31,15 @@ const contentsSchema = z
     vehicleCount: z.int(),
     files: z.array(
       z.strictObject({
-        path: z.string().regex(/^(shop\.json|vehicles\/[a-z0-9-]+\.json)$/),
+        path: z.string().refine(isBackedUp, 'Nothing that a backup holds has this path.'),
         sha256: z.string().regex(/^[0-9a-f]{64}$/),
         bytes: z.int(),
-        revision: z.int(),
-        savedAt: instantSchema,
+        /** Of a record; null for other files. */
+        revision: z.int().nullable(),
+        savedAt: instantSchema.nullable(),
       }),
     ),
-    /** Records that were known but damaged or missing when it was made. */
+    /** Files that were known but damaged or missing when it was made. */
     missing: z.array(z.string()),
   })
   .refine((contents) => contents.files.length === contents.fileCount, 'The number of files is not what it says.');

@@ -33,6 +33,8 @@ export type BackupSource = {
   readonly guard: () => Promise<StorageProblem | null>;
   /** The records as they are at this moment. */
   readonly files: () => readonly FileToKeep[];
+  /** What else is to be kept, as it is when it is asked. */
+  readonly otherFiles: () => Promise<readonly FileToKeep[]>;
   readonly missing: () => readonly string[];
   /** Backups that hold the last good copy of something damaged. */
   readonly neededIds: () => ReadonlySet<string>;
@@ -49,7 +51,9 @@ export class FleetBackups {
   }
 
   make(reason: BackupReason, files = this.source.files()): Promise<Result<BackupMade, StorageProblem>> {
-    const made = this.last.then(() => this.makeNow(reason, files));
+    const made = this.last.then(() =>
+      this.makeNow(reason, files).catch((error) => fail(problemFromError(error, 'Making a backup'))),
+    );
     this.last = made;
     return made;
   }
@@ -83,13 +87,14 @@ export class FleetBackups {
     const refusal = await this.source.guard();
     if (refusal) return fail(refusal);
     const madeAt = this.source.clock();
-    const plan = { reason, madeAt, madeFrom: fleetFolder, files, missing: this.source.missing() };
+    const all = [...files, ...(await this.source.otherFiles())];
+    const plan = { reason, madeAt, madeFrom: fleetFolder, files: all, missing: this.source.missing() };
     const made = await makeBackup(first, plan);
     if (!made.ok) return made;
     const id = made.value;
     const removed = await this.tidy(first);
     const secondCopy = second === null ? null : await this.repeat(id, second);
-    return ok({ id, fileCount: files.length, secondCopy, removed });
+    return ok({ id, fileCount: all.length, secondCopy, removed });
   }
 
   private async repeat(id: string, second: { readonly folder: string; readonly place: string }) {

@@ -21,6 +21,12 @@ export function idFromFile(path: string): string | null {
   return identifierSchema.safeParse(id).success ? id : null;
 }
 
+/** The vehicle whose record has this path; null for every other path. */
+export function vehicleIdOf(path: string): string | null {
+  const id = idFromFile(path);
+  return id !== null && path === vehicleFile(id) ? id : null;
+}
+
 export function pathIn(folder: string, path: string): string {
   return join(folder, ...path.split('/'));
 }

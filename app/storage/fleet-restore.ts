@@ -3,22 +3,27 @@
 import { readFile } from 'node:fs/promises';
 import { fail, ok } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
-import { readBackupRecord, readContents } from './backup-contents.ts';
+import { readBackupBytes, readBackupRecord, readContents } from './backup-contents.ts';
 import type { FileTrouble } from './file-trouble.ts';
 import { idFromFile, pathIn, shopFile, vehicleFile } from './fleet-folder.ts';
 import type { Telling } from './fleet-history.ts';
 import type { Outcome } from './fleet-records.ts';
 import type { StoreParts } from './fleet-store.ts';
 import type { Kept } from './kept.ts';
+import { isOtherFile, putBackOtherFile } from './other-files.ts';
 import { markSettled } from './quarantine.ts';
 import { readRecord } from './record-file.ts';
-import { putBack, putVehicleBack, type RestoreCounts, readBackup, revisionAfter } from './restore.ts';
+import { putBack, putBackOthers, putVehicleBack, type RestoreCounts, readBackup, revisionAfter } from './restore.ts';
 
-export type RestoreDone = RestoreCounts & { readonly undoBackupId: string };
+export type RestoreDone = RestoreCounts & {
+  /** Files that are no records and were gone, put back. */
+  readonly otherFiles: number;
+  readonly undoBackupId: string;
+};
 
-/** Path of the record that a trouble is about; null when the file's name and contents do not say. */
+/** Path of the file that a trouble is about; null when the file's name and contents do not say. */
 function recordOf(trouble: FileTrouble): string | null {
-  if (trouble.fileName === shopFile) return shopFile;
+  if (trouble.fileName === shopFile || isOtherFile(trouble.fileName)) return trouble.fileName;
   return trouble.vehicleId === null ? null : vehicleFile(trouble.vehicleId);
 }
 
@@ -39,9 +44,13 @@ export class FleetRestore {
     if (!snapshot.ok) return snapshot;
     const counts = await putBack(records, history, backup.value, telling);
     if (!counts.ok) return counts;
+    const { others } = backup.value;
+    const held = { place: place.value, id: backupId, others };
+    const otherFiles = await putBackOthers(this.parts, held, (id) => records.vehicles.has(id));
+    if (!otherFiles.ok) return otherFiles;
     const paths = backup.value.vehicles.map((copy) => vehicleFile(copy.data.id));
     await this.settleFor(new Set(backup.value.shop ? [...paths, shopFile] : paths));
-    return ok({ ...counts.value, undoBackupId: snapshot.value.id });
+    return ok({ ...counts.value, otherFiles: otherFiles.value, undoBackupId: snapshot.value.id });
   }
 
   async oneVehicle(backupId: string, vehicleId: string, telling: Telling): Outcome<Kept<Vehicle>> {
@@ -73,6 +82,13 @@ export class FleetRestore {
     if (!contents.ok) return contents;
     const file = contents.value.files.find((candidate) => candidate.path === path);
     if (!file) return fail({ code: 'not-found', detail: `${backupId} does not hold ${path}.` });
+    if (isOtherFile(path)) {
+      const bytes = await readBackupBytes(place.value, backupId, file);
+      if (!bytes.ok) return bytes;
+      const done = await putBackOtherFile(this.parts, path, bytes.value);
+      if (!done.ok || done.value) return done.ok ? ok(null) : done;
+      return fail({ code: 'stale-revision', detail: `There is a ${path} already; it was not replaced.` });
+    }
     if (path === shopFile) {
       const shop = await readBackupRecord(place.value, backupId, file, kinds.shop, null);
       if (!shop.ok) return shop;

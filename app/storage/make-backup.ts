@@ -1,7 +1,7 @@
 // Makes one backup: into a temp folder, read again and checked, then renamed into place. An unfinished one is never taken for a copy.
 import { randomUUID } from 'node:crypto';
 import { mkdir, readFile, rm } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { basename, dirname, join, posix } from 'node:path';
 import { type BackupReason, backupName } from '../domain/backup/backup-name.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { mapAtMost } from './at-most.ts';
@@ -23,10 +23,11 @@ const unfinishedPattern = /^\.unfinished-[0-9a-f-]{36}$/;
 
 export type FileToKeep = {
   readonly path: string;
-  readonly revision: number;
-  readonly savedAt: string;
-  /** The file's bytes, known to be a good record. */
-  readonly read: () => Promise<Buffer>;
+  /** Of a record; null for other files. */
+  readonly revision: number | null;
+  readonly savedAt: string | null;
+  /** The file's bytes, known to be good; null when there are none such just now. */
+  readonly read: () => Promise<Buffer | null>;
 };
 
 export type BackupPlan = {
@@ -51,8 +52,9 @@ export async function removeBackup(place: string, id: string): Promise<void> {
   await rm(going, { recursive: true, force: true });
 }
 
-async function keepFile(making: string, file: FileToKeep): Promise<BackupFile> {
+async function keepFile(making: string, file: FileToKeep): Promise<BackupFile | null> {
   const bytes = await file.read();
+  if (bytes === null) return null;
   await createFile(pathIn(making, file.path), bytes);
   const { path, revision, savedAt } = file;
   return { path, sha256: contentHash(bytes), bytes: bytes.length, revision, savedAt };
@@ -86,8 +88,12 @@ export async function makeBackup(place: string, plan: BackupPlan): Promise<Resul
       if (systemCode(error) !== 'EEXIST') throw error;
     });
     await mkdir(making);
-    await mkdir(join(making, vehiclesFolder));
-    const files = await mapAtMost(plan.files, filesAtOnce, (file) => keepFile(making, file));
+    const folders = new Set([vehiclesFolder, ...plan.files.map((file) => posix.dirname(file.path))]);
+    for (const folder of folders) await mkdir(pathIn(making, folder), { recursive: true });
+    const kept = await mapAtMost(plan.files, filesAtOnce, (file) => keepFile(making, file));
+    const files = kept.filter((file) => file !== null);
+    const had = new Set(files.map((file) => file.path));
+    const notHad = plan.files.map((file) => file.path).filter((path) => !had.has(path));
     const contents: BackupContents = {
       format: 'lotwright-backup',
       version: 1,
@@ -97,10 +103,10 @@ export async function makeBackup(place: string, plan: BackupPlan): Promise<Resul
       fileCount: files.length,
       vehicleCount: files.filter((file) => file.path.startsWith(`${vehiclesFolder}/`)).length,
       files,
-      missing: [...plan.missing],
+      missing: [...new Set([...plan.missing, ...notHad])],
     };
     await createFile(join(making, contentsFile), `${JSON.stringify(contents, null, 2)}\n`);
-    await syncFolder(join(making, vehiclesFolder));
+    for (const folder of folders) await syncFolder(pathIn(making, folder));
     await syncFolder(making);
     const bad = await whyNotGood(dirname(making), basename(making));
     if (bad) {

@@ -3,11 +3,11 @@ import { mkdir, unlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { tempFilePattern } from './atomic-file.ts';
+import { isBackedUp } from './backup-contents.ts';
 import { backupPlaces } from './backup-places.ts';
 import { type BadFile, isLeftInPlace } from './file-trouble.ts';
 import { FleetBackups } from './fleet-backups.ts';
 import {
-  idFromFile,
   isFleetFolder,
   isFolder,
   lockFile,
@@ -24,6 +24,7 @@ import { FleetStore, type ReadOnlyReason, type StoreState } from './fleet-store.
 import type { Kept } from './kept.ts';
 import { type FileToKeep, removeUnfinished } from './make-backup.ts';
 import { migrateFiles } from './migrate-fleet.ts';
+import { listOtherFiles, lookAtKeyFiles, readGoodCopy } from './other-files.ts';
 import { putAside } from './quarantine.ts';
 import { readFleet } from './read-fleet.ts';
 import { recordBytes } from './record-file.ts';
@@ -93,6 +94,10 @@ function keptFile<Data>(path: string, kind: RecordKind<Data>, kept: Kept<Data>):
   return { path, revision, savedAt, read };
 }
 
+function otherFile(folder: string, path: string): FileToKeep {
+  return { path, revision: null, savedAt: null, read: () => readGoodCopy(folder, path) };
+}
+
 async function putBadAside(folder: string, bad: readonly BadFile[], at: string): Promise<BadFile[]> {
   const left: BadFile[] = [];
   for (const file of bad) {
@@ -149,10 +154,11 @@ async function openStore(
     const kind = newerShop.kind === 'newer-version' ? 'newer-version' : 'cannot-write';
     state.readOnly = { kind, sentence, holder: null, canTakeOver: false };
   }
-  const left = state.readOnly ? found.bad : await putBadAside(folder, found.bad, clock());
+  const leftRecords = state.readOnly ? found.bad : await putBadAside(folder, found.bad, clock());
 
   let records: FleetRecords | null = null;
   const guard = createGuard(lock, state, () => records?.markReadOnly());
+  const left = [...leftRecords, ...(await lookAtKeyFiles({ folder, clock, guard }))];
   const backups = new FleetBackups(backupPlaces(folder, options.secondFolder ?? null), {
     clock,
     guard,
@@ -162,7 +168,8 @@ async function openStore(
         keptFile(vehicleFile(kept.data.id), kinds.vehicle, kept),
       ),
     ],
-    missing: () => state.troubles.map((trouble) => trouble.fileName).filter(isRecordPath),
+    otherFiles: async () => (await listOtherFiles(folder)).map((path) => otherFile(folder, path)),
+    missing: () => state.troubles.map((trouble) => trouble.fileName).filter(isBackedUp),
     neededIds: () => new Set(state.troubles.flatMap((trouble) => trouble.lastGoodCopy?.backupId ?? [])),
   });
   const onPutAside = () => {
@@ -197,11 +204,4 @@ async function openStore(
     state,
     backUpAfter,
   });
-}
-
-/** Only records this program names itself can be asked of later backups. */
-function isRecordPath(fileName: string): boolean {
-  return (
-    fileName === shopFile || (idFromFile(fileName) !== null && fileName === vehicleFile(idFromFile(fileName) ?? ''))
-  );
 }

@@ -1,6 +1,6 @@
 // Reads the history of one vehicle backwards, a page at a time. Changes nothing; lines that cannot be read are passed over and told.
 import { type FileHandle, open } from 'node:fs/promises';
-import { type HistoryEntry, historyEntrySchema } from '../domain/people/history-entry.ts';
+import { type HistoryEntry, historyEntrySchema, presenceAfter } from '../domain/people/history-entry.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { historyFile } from './change-log.ts';
 import { pathIn } from './fleet-folder.ts';
@@ -15,6 +15,8 @@ export type HistoryPlace = {
   readonly offset: number;
   /** The lowest revision told of so far; null when none was. */
   readonly lowestRevision: number | null;
+  /** Whether the vehicle was in the fleet when what is older had been done; null when that is not known. */
+  readonly isInFleet: boolean | null;
 };
 
 export type HistoryFault = {
@@ -107,6 +109,7 @@ export async function readHistory(
     const lines: HistoryLine[] = [];
     const faults: HistoryFault[] = [];
     let lowestRevision = place?.lowestRevision ?? null;
+    let isInFleet = place === null ? savedRevision !== null : place.isInFleet;
     let oldest = Math.min(place?.offset ?? size, size);
     // A place given back begins where a line begins: what is before it is ended.
     for await (const raw of linesBefore(handle, oldest)) {
@@ -119,14 +122,18 @@ export async function readHistory(
       }
       const { revision } = entry;
       const limit = lowestRevision === null ? savedRevision : lowestRevision - 1;
-      const wasSaved = revision === null || limit === null || revision <= limit;
+      const presence = presenceAfter(entry);
+      const isInOrder = revision === null || limit === null || revision <= limit;
+      // Taking out and bringing back change no revision: what came of them shows in where the vehicle was afterwards.
+      const wasSaved = isInOrder && (revision !== null || presence === null || presence === (isInFleet ?? presence));
       if (revision !== null && wasSaved) lowestRevision = revision;
+      if (wasSaved && presence !== null) isInFleet = revision === null ? !presence : null;
       lines.push({ ...entry, wasSaved });
     }
     return ok({
       lines,
       faults,
-      older: oldest > 0 && lines.length === count ? { offset: oldest, lowestRevision } : null,
+      older: oldest > 0 && lines.length === count ? { offset: oldest, lowestRevision, isInFleet } : null,
     });
   } catch (error) {
     return fail(problemFromError(error, `Reading ${historyFile(vehicleId)}`));

@@ -3,20 +3,24 @@ import type { Shop } from '../domain/fleet/shop.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import { mapAtMost } from './at-most.ts';
-import { readBackupRecord, readContents } from './backup-contents.ts';
-import { idFromFile, shopFile, vehicleFile } from './fleet-folder.ts';
+import { type BackupFile, readBackupBytes, readBackupRecord, readContents } from './backup-contents.ts';
+import { idFromFile, shopFile, vehicleFile, vehicleIdOf, withdrawnFolder } from './fleet-folder.ts';
 import type { FleetHistory, Telling } from './fleet-history.ts';
-import type { FleetRecords } from './fleet-records.ts';
+import { type FleetRecords, withdrawnId } from './fleet-records.ts';
 import type { Kept } from './kept.ts';
+import { isOtherFile, putBackOtherFile } from './other-files.ts';
 import type { ReadRecord } from './record-file.ts';
 import type { RecordKinds } from './record-kind.ts';
 import type { StorageProblem } from './storage-problem.ts';
+import type { KeyFileSetting } from './vault/key-file.ts';
 
 const filesAtOnce = 16;
 
 export type BackupRecords = {
   readonly shop: ReadRecord<Shop> | null;
   readonly vehicles: readonly ReadRecord<Vehicle>[];
+  /** Files that are no records, checked; their bytes are read again when they are put back. */
+  readonly others: readonly BackupFile[];
   /** Paths that the backup says it could not hold. */
   readonly missing: readonly string[];
 };
@@ -37,7 +41,7 @@ export async function readBackup(
     if (!read.ok) return read;
     shop = read.value;
   }
-  const vehicleFiles = files.filter((file) => file.path !== shopFile);
+  const vehicleFiles = files.filter((file) => vehicleIdOf(file.path) !== null);
   const reads = await mapAtMost(vehicleFiles, filesAtOnce, (file) =>
     readBackupRecord(place, id, file, kinds.vehicle, idFromFile(file.path)),
   );
@@ -46,7 +50,33 @@ export async function readBackup(
     if (!read.ok) return read;
     vehicles.push(read.value);
   }
-  return ok({ shop, vehicles, missing });
+  const others = files.filter((file) => isOtherFile(file.path));
+  const checked = await mapAtMost(others, filesAtOnce, (file) => readBackupBytes(place, id, file));
+  const bad = checked.find((bytes) => !bytes.ok);
+  if (bad && !bad.ok) return bad;
+  return ok({ shop, vehicles, others, missing });
+}
+
+/**
+ * Puts back the files that are no records where they have gone. None that is there is replaced: keys and histories go on, a backup of
+ * them is older. A withdrawn record comes back only while its vehicle is not in the fleet. Answers how many came back.
+ */
+export async function putBackOthers(
+  setting: KeyFileSetting,
+  backup: { readonly place: string; readonly id: string; readonly others: readonly BackupFile[] },
+  isInFleet: (vehicleId: string) => boolean,
+): Promise<Result<number, StorageProblem>> {
+  let count = 0;
+  for (const file of backup.others) {
+    const [folder, name = ''] = file.path.split('/');
+    if (folder === withdrawnFolder && isInFleet(withdrawnId(name) ?? '')) continue;
+    const bytes = await readBackupBytes(backup.place, backup.id, file);
+    if (!bytes.ok) return bytes;
+    const done = await putBackOtherFile(setting, file.path, bytes.value);
+    if (!done.ok) return done;
+    if (done.value) count++;
+  }
+  return ok(count);
 }
 
 export type RestoreCounts = { readonly restored: number; readonly unchanged: number; readonly withdrawn: number };

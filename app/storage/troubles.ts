@@ -1,16 +1,29 @@
 // Gathers what the person must be told about files: in quarantine, left in place, missing; each with the last good copy. Changes nothing.
 import type { Shop } from '../domain/fleet/shop.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
-import { type BackupContents, readBackupRecord, readContents } from './backup-contents.ts';
+import { isThere } from './atomic-file.ts';
+import { type BackupContents, readBackupBytes, readBackupRecord, readContents } from './backup-contents.ts';
 import { type BackupPlaces, listPlaces } from './backup-places.ts';
 import type { BadFile, FileTrouble, LastGoodCopy } from './file-trouble.ts';
 import { isLeftInPlace } from './file-trouble.ts';
-import { idFromFile, namesIn, pathIn, shopFile, vehicleFile, vehiclesFolder, withdrawnFolder } from './fleet-folder.ts';
+import {
+  idFromFile,
+  namesIn,
+  pathIn,
+  quarantineFolder,
+  shopFile,
+  vehicleFile,
+  vehicleIdOf,
+  vehiclesFolder,
+  withdrawnFolder,
+} from './fleet-folder.ts';
 import { withdrawnId } from './fleet-records.ts';
 import type { Kept } from './kept.ts';
+import { isMissedWhenGone, isOtherFile, keyFileNames, listOtherFiles, whyBadCopy } from './other-files.ts';
 import { listQuarantine, type QuarantinedFile, settledNames } from './quarantine.ts';
 import { doubledReason } from './read-fleet.ts';
 import type { RecordKinds } from './record-kind.ts';
+import { keyFileTroubles } from './vault/key-file.ts';
 
 export type TroubleView = {
   readonly folder: string;
@@ -36,6 +49,12 @@ async function lastGoodIn(places: BackupPlaces, path: string, kinds: RecordKinds
   for await (const { place, id, contents } of backupsInView(places)) {
     const file = contents.files.find((candidate) => candidate.path === path);
     if (!file) continue;
+    if (isOtherFile(path)) {
+      const bytes = await readBackupBytes(place, id, file);
+      const savedAt = file.savedAt ?? contents.madeAt;
+      if (bytes.ok && whyBadCopy(path, bytes.value) === null) return { backupId: id, savedAt, revision: 0 };
+      continue;
+    }
     const record =
       path === shopFile
         ? await readBackupRecord(place, id, file, kinds.shop, null)
@@ -45,7 +64,7 @@ async function lastGoodIn(places: BackupPlaces, path: string, kinds: RecordKinds
   return null;
 }
 
-/** Every record that the newest backup held or already missed. */
+/** Every file that the newest backup held or already missed. */
 async function knownToNewest(places: BackupPlaces): Promise<Set<string>> {
   for await (const { contents } of backupsInView(places)) {
     return new Set([...contents.files.map((file) => file.path), ...contents.missing]);
@@ -53,9 +72,9 @@ async function knownToNewest(places: BackupPlaces): Promise<Set<string>> {
   return new Set();
 }
 
-/** Path of the record that a bad file stands for, or null when its name is not one of ours. */
+/** Path of the file that a bad one stands for, or null when its name is not one of ours. */
 function recordPath(fileName: string): string | null {
-  if (fileName === shopFile) return shopFile;
+  if (fileName === shopFile || isOtherFile(fileName)) return fileName;
   const id = idFromFile(fileName);
   return id === null ? null : vehicleFile(id);
 }
@@ -81,6 +100,22 @@ async function quarantineTrouble(file: QuarantinedFile, view: TroubleView): Prom
   return { ...common, kind: file.bad.kind, reason: file.bad.reason, lastGoodCopy };
 }
 
+/** Files with keys that were put aside and are not decided about. */
+async function quarantinedKeys(view: TroubleView): Promise<FileTrouble[]> {
+  const troubles: FileTrouble[] = [];
+  for (const fileName of keyFileNames) {
+    const isReplaced = await isThere(pathIn(view.folder, fileName));
+    for (const { kind, sentence, quarantinedAs } of await keyFileTroubles(view.folder, fileName)) {
+      if (quarantinedAs === null) continue;
+      const lastGoodCopy = isReplaced ? null : await lastGoodIn(view.places, fileName, view.kinds);
+      const path = `${quarantineFolder}/${quarantinedAs}`;
+      const common = { id: quarantinedAs, fileName, kind, reason: sentence, vehicleId: null };
+      troubles.push({ ...common, quarantinedAs: path, lastGoodCopy });
+    }
+  }
+  return troubles;
+}
+
 export async function findTroubles(view: TroubleView): Promise<FileTrouble[]> {
   const quarantined = await listQuarantine(view.folder, view.kinds);
   const settled = await settledNames(view.folder);
@@ -89,12 +124,16 @@ export async function findTroubles(view: TroubleView): Promise<FileTrouble[]> {
     if (!file.isSettled) troubles.push(await quarantineTrouble(file, view));
   }
   for (const bad of view.left) {
-    const vehicleId = bad.fileName === shopFile ? null : idFromFile(bad.fileName);
+    const vehicleId = vehicleIdOf(bad.fileName);
     const path = isLeftInPlace(bad.kind) ? null : recordPath(bad.fileName);
     const lastGoodCopy = path === null ? null : await lastGoodIn(view.places, path, view.kinds);
     troubles.push({ ...bad, id: `left:${bad.fileName}`, vehicleId, quarantinedAs: null, lastGoodCopy });
   }
+  const keyTroubles = await quarantinedKeys(view);
+  troubles.push(...keyTroubles);
   const explained = new Set([
+    ...(await listOtherFiles(view.folder)),
+    ...keyTroubles.map((trouble) => trouble.fileName),
     ...(view.shop ? [shopFile] : []),
     ...[...view.vehicles.keys()].map(vehicleFile),
     ...view.left.map((bad) => bad.fileName),
@@ -104,14 +143,14 @@ export async function findTroubles(view: TroubleView): Promise<FileTrouble[]> {
   ]);
   for (const path of await knownToNewest(view.places)) {
     const id = missingName(path);
-    if (explained.has(path) || settled.has(id)) continue;
+    if (explained.has(path) || settled.has(id) || (isOtherFile(path) && !isMissedWhenGone(path))) continue;
     troubles.push({
       id,
       fileName: path,
       kind: 'missing',
       reason:
         'The file was there when the last backup was made and is gone. Something other than this program took it away.',
-      vehicleId: path === shopFile ? null : idFromFile(path),
+      vehicleId: vehicleIdOf(path),
       quarantinedAs: null,
       lastGoodCopy: await lastGoodIn(view.places, path, view.kinds),
     });
@@ -119,7 +158,8 @@ export async function findTroubles(view: TroubleView): Promise<FileTrouble[]> {
   return troubles;
 }
 
-/** How the decision about a missing record is noted in quarantine. */
+/** How the decision about a missing file is noted in quarantine. */
 function missingName(path: string): string {
-  return `missing-${path === shopFile ? 'shop' : path.slice(vehiclesFolder.length + 1)}`;
+  if (path === shopFile) return 'missing-shop';
+  return `missing-${vehicleIdOf(path) === null ? path.replaceAll('/', '-') : path.slice(vehiclesFolder.length + 1)}`;
 }

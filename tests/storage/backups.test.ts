@@ -17,7 +17,7 @@ describe('making one', () => {
     const { id, fileCount } = unwrapped(await store.backUp('by-hand'));
     expect(id).toMatch(/^2026-03-04T10-00-00-by-hand$/);
     const contents = JSON.parse(await textOf(folder, `backups/${id}/contents.json`));
-    expect([fileCount, contents.fileCount, contents.vehicleCount]).toEqual([3, 3, 2]);
+    expect([fileCount, contents.fileCount, contents.vehicleCount]).toEqual([5, 5, 2]);
     for (const file of contents.files) {
       const copy = await readFile(join(folder, 'backups', id, file.path));
       expect(copy.equals(await readFile(join(folder, file.path)))).toBe(true);
