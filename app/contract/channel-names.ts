@@ -10,6 +10,7 @@ export const channelNames = [
   'vehicle:change',
   'vehicle:what-if',
   'vehicle:withdraw',
+  'vehicle:history',
   'cases:find',
   'edit:undo',
   'edit:redo',

@@ -29,6 +29,7 @@ import { workingCalendarSchema } from '../domain/time/working-calendar.ts';
 import { vehicleChangeSchema } from '../domain/vehicle/change.ts';
 import { takeInSchema } from '../domain/vehicle/take-in.ts';
 import { caseQuerySchema, caseSummarySchema } from './case-summary.ts';
+import { historyPlaceSchema, historyViewSchema } from './history-view.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
 import { vaultChannels } from './vault-channels.ts';
@@ -103,6 +104,12 @@ export const channels = {
     output: deskSchema,
     roles: manager,
     mutates: true,
+  },
+  'vehicle:history': {
+    input: z.strictObject({ id: identifierSchema, place: historyPlaceSchema.nullable() }),
+    output: historyViewSchema,
+    roles: workshop,
+    mutates: false,
   },
   'cases:find': { input: caseQuerySchema, output: caseSummarySchema, roles: workshop, mutates: false },
   'edit:undo': {

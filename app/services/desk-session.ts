@@ -9,6 +9,7 @@ import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage 
 import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
 import { fillForecasts } from './fill-forecasts.ts';
 import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
+import { readVehicleHistory } from './history-commands.ts';
 import { exportMoney, readMoney, showExports } from './money-commands.ts';
 import { readNextJobs, readRouteHistory, readRulePack } from './programming-commands.ts';
 import { openSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
@@ -49,6 +50,7 @@ export const handlers: Handlers = {
   'vehicle:change': changeVehicle,
   'vehicle:what-if': whatIf,
   'vehicle:withdraw': withdraw,
+  'vehicle:history': readVehicleHistory,
   'cases:find': findCases,
   'edit:undo': undo,
   'edit:redo': redo,

@@ -22,6 +22,7 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'vehicle:change': 'MTS',
   'vehicle:what-if': 'M',
   'vehicle:withdraw': 'M',
+  'vehicle:history': 'MT',
   'cases:find': 'MT',
   'edit:undo': 'MT',
   'edit:redo': 'MT',

@@ -17,6 +17,7 @@ import { CostsSection } from './costs/costs-section.tsx';
 import { DetailsSection } from './details/details-section.tsx';
 import { FaultsSection } from './faults/faults-section.tsx';
 import { StandingBetween } from './gates/standing-between.tsx';
+import { WhatChanged } from './history/what-changed.tsx';
 import { LabourSection } from './labour/labour-section.tsx';
 import { maySeeCodes } from './may-change.ts';
 import { MoneySection } from './money/money-section.tsx';
@@ -106,6 +107,7 @@ function OpenVehicle({
             {sections.map((section) => (
               <Section key={section} section={section} view={view} />
             ))}
+            {state.role !== 'sales' && <WhatChanged />}
           </div>
         </div>
       </div>
