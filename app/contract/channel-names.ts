@@ -22,6 +22,8 @@ export const channelNames = [
   'programming:pack',
   'programming:routes',
   'next-jobs:read',
+  'waiting:read',
+  'waiting:export',
   'sheet:preview',
   'sheet:print',
   'sheet:open',

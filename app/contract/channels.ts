@@ -34,6 +34,7 @@ import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
 import { vaultChannels } from './vault-channels.ts';
 import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
+import { waitingViewSchema } from './waiting-view.ts';
 
 const everybody = roleSchema.options;
 const manager = ['manager'] as const;
@@ -148,6 +149,13 @@ export const channels = {
     mutates: false,
   },
   'next-jobs:read': { input: nothing, output: nextJobsSchema, roles: workshop, mutates: false },
+  'waiting:read': { input: nothing, output: waitingViewSchema, roles: workshop, mutates: false },
+  'waiting:export': {
+    input: nothing,
+    output: z.strictObject({ fileName: z.string() }),
+    roles: workshop,
+    mutates: true,
+  },
   'sheet:preview': {
     input: z.strictObject({ kind: sheetKindSchema, id: identifierSchema }),
     output: sheetSchema,

@@ -27,9 +27,10 @@ export const events = {
       'choose-fleet',
       'lot',
       'next-jobs',
+      'waiting',
+      'money',
       'sheets',
       'setup',
-      'money',
     ]),
   }),
 } as const satisfies Record<string, z.ZodType>;

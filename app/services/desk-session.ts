@@ -28,6 +28,7 @@ import {
   unlockVault,
 } from './vault-commands.ts';
 import { changeVehicle, redo, takeIn, undo, withdraw } from './vehicle-commands.ts';
+import { exportWaiting, readWaiting } from './waiting-commands.ts';
 import { whatIf } from './what-if.ts';
 
 type Handlers = {
@@ -62,6 +63,8 @@ export const handlers: Handlers = {
   'programming:pack': readRulePack,
   'programming:routes': readRouteHistory,
   'next-jobs:read': readNextJobs,
+  'waiting:read': readWaiting,
+  'waiting:export': exportWaiting,
   'sheet:preview': previewSheet,
   'sheet:print': printSheets,
   'sheet:open': openSheet,

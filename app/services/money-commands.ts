@@ -1,17 +1,16 @@
 // Money for the page: the fleet's figures, how earlier forecasts did, and tables written as files into the fleet's own folder.
-import { mkdir, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { mkdir } from 'node:fs/promises';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { type MoneyOverview, moneyOverview } from '../domain/fleet/money-overview.ts';
-import { csvText } from '../domain/shared/csv.ts';
 import { ok } from '../domain/shared/result.ts';
 import { type BackTest, backTest } from '../domain/time/back-test.ts';
 import type { TurnaroundHistory } from '../domain/time/turnaround.ts';
 import { turnaroundSummary } from '../domain/time/turnaround.ts';
 import { providerGroups } from '../domain/time/turnaround-cases.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
-import { type Answer, type DeskContext, refuse } from './desk-context.ts';
+import type { Answer, DeskContext } from './desk-context.ts';
 import { moneyTable } from './money-tables.ts';
+import { exportsFolder, writeExport } from './write-export.ts';
 
 /** Whom the shop waits for. */
 const outsideKinds = ['arrival', 'part', 'code', 'sublet', 'paper'] as const;
@@ -79,23 +78,11 @@ export async function exportMoney(
   context: DeskContext,
   input: ChannelInput<'money:export'>,
 ): Answer<ChannelOutput<'money:export'>> {
-  const fileName = `${input.table}-${context.today()}.csv`;
-  const folder = join(context.store.folder, 'exports');
-  try {
-    await mkdir(folder, { recursive: true });
-    // With a mark of its encoding, or spreadsheets take it for the system's old one.
-    await writeFile(join(folder, fileName), `\uFEFF${csvText(moneyTable(input.table, overviewOf(context)))}`, 'utf8');
-  } catch {
-    return refuse(
-      'printing-failed',
-      'The table was not written. See that the disk has room and that the fleet folder may be written to, then try again.',
-    );
-  }
-  return ok({ fileName });
+  return writeExport(context, input.table, moneyTable(input.table, overviewOf(context)));
 }
 
 export async function showExports(context: DeskContext): Answer<ChannelOutput<'money:show-folder'>> {
-  const folder = join(context.store.folder, 'exports');
+  const folder = exportsFolder(context);
   await mkdir(folder, { recursive: true });
   context.deps.outside.showFolder(folder);
   return ok({});

@@ -37,9 +37,10 @@ function viewItems(actions: MenuActions, options: MenuOptions): MenuItemConstruc
   return [
     { label: menuText.lot, accelerator: `${screenKey}+1`, click: () => send('lot') },
     { label: menuText.nextJobs, accelerator: `${screenKey}+2`, click: () => send('next-jobs') },
-    { label: menuText.sheets, accelerator: `${screenKey}+3`, click: () => send('sheets') },
-    { label: menuText.setup, accelerator: `${screenKey}+4`, click: () => send('setup') },
-    { label: menuText.money, accelerator: `${screenKey}+5`, click: () => send('money') },
+    { label: menuText.waiting, accelerator: `${screenKey}+3`, click: () => send('waiting') },
+    { label: menuText.money, accelerator: `${screenKey}+4`, click: () => send('money') },
+    { label: menuText.sheets, accelerator: `${screenKey}+5`, click: () => send('sheets') },
+    { label: menuText.setup, accelerator: `${screenKey}+6`, click: () => send('setup') },
     separator,
     { label: menuText.larger, accelerator: 'CommandOrControl+Plus', click: () => zoom(1) },
     ...hiddenKeys(['CommandOrControl+=', 'CommandOrControl+numadd'], () => zoom(1)),

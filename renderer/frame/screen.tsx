@@ -6,6 +6,7 @@ import { SetupScreen } from '../screens/setup/setup-screen.tsx';
 import { SheetsScreen } from '../screens/sheets/sheets-screen.tsx';
 import { TakeInScreen } from '../screens/take-in/take-in-screen.tsx';
 import { VehicleScreen } from '../screens/vehicle/vehicle-screen.tsx';
+import { WaitingScreen } from '../screens/waiting/waiting-screen.tsx';
 import type { Route } from '../state/route-store.ts';
 
 export function Screen({ route }: { readonly route: Route }) {
@@ -16,6 +17,8 @@ export function Screen({ route }: { readonly route: Route }) {
       return <VehicleScreen key={route.id} id={route.id} {...(route.place ? { place: route.place } : {})} />;
     case 'next-jobs':
       return <NextJobsScreen />;
+    case 'waiting':
+      return <WaitingScreen />;
     case 'take-in':
       return <TakeInScreen />;
     case 'sheets':

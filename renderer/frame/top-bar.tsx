@@ -21,7 +21,7 @@ function ScreenLinks({ route, desk }: { readonly route: Route; readonly desk: De
     <nav aria-label={frameText.screens} className="screen-links">
       {screensInOrder.map((screen, index) => {
         // What is for the workshop is not offered to sales, and money only to whoever sees any.
-        if (screen === 'next-jobs' && desk.person.role === 'sales') return null;
+        if ((screen === 'next-jobs' || screen === 'waiting') && desk.person.role === 'sales') return null;
         if (screen === 'money' && !desk.seesMoney) return null;
         return (
           <a

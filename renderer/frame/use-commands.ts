@@ -45,6 +45,7 @@ function run(command: Command): void {
       return;
     case 'lot':
     case 'next-jobs':
+    case 'waiting':
     case 'sheets':
     case 'setup':
     case 'money':

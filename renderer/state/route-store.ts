@@ -8,12 +8,13 @@ export type Route =
   | { readonly screen: 'vehicle'; readonly id: string; readonly place?: VehiclePlace }
   | { readonly screen: 'take-in' }
   | { readonly screen: 'next-jobs' }
+  | { readonly screen: 'waiting' }
   | { readonly screen: 'sheets'; readonly vehicleId?: string }
   | { readonly screen: 'setup' }
   | { readonly screen: 'money' };
 
 /** The screens of the top bar in their order; Alt and their number go to them. */
-export const screensInOrder = ['lot', 'next-jobs', 'sheets', 'setup', 'money'] as const;
+export const screensInOrder = ['lot', 'next-jobs', 'waiting', 'money', 'sheets', 'setup'] as const;
 
 export type VehiclePlace = GateItem['place'];
 

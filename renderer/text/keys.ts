@@ -7,7 +7,7 @@ export const keyGroups: readonly {
   {
     where: 'Everywhere',
     keys: [
-      { key: 'Alt+1  to  Alt+5', does: 'Lot, Next jobs, Sheets, Setup, Money' },
+      { key: 'Alt+1  to  Alt+6', does: 'Lot, Next jobs, Waiting, Money, Sheets, Setup' },
       { key: '/  or  Ctrl+F', does: 'Search in the Lot' },
       { key: 'N  or  Ctrl+N', does: 'Take a vehicle in' },
       { key: 'Ctrl+Z', does: 'Undo the last saved change; inside a text field, the typing' },
@@ -24,6 +24,14 @@ export const keyGroups: readonly {
       { key: 'Page up  Page down', does: 'Ten vehicles up or down' },
       { key: 'Home  End', does: 'First or last vehicle' },
       { key: 'Enter', does: 'Open the vehicle; in the search, go to the first found' },
+    ],
+  },
+  {
+    where: 'In Waiting',
+    keys: [
+      { key: '↑  ↓  Home  End', does: 'One line up or down; first or last' },
+      { key: 'Enter', does: 'Open the vehicle where the part, code or work is entered' },
+      { key: 'C', does: 'Write down that it was chased' },
     ],
   },
   {

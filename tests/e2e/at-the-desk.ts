@@ -34,7 +34,7 @@ export async function todayOf(page: Page): Promise<string> {
   return ((await line.textContent()) ?? '').replace('Today is ', '');
 }
 
-export type Screen = 'Lot' | 'Next jobs' | 'Sheets' | 'Setup' | 'Money';
+export type Screen = 'Lot' | 'Next jobs' | 'Waiting' | 'Money' | 'Sheets' | 'Setup';
 
 export async function goTo(page: Page, screen: Screen): Promise<void> {
   await page.getByRole('navigation', { name: 'Screens' }).getByRole('link', { name: screen, exact: true }).click();

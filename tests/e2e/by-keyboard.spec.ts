@@ -136,9 +136,9 @@ test('a vehicle is found, opened, changed and left again without the mouse', asy
   await page.keyboard.press('Escape');
   await expect(lotRow(page, stockNumber).getByRole('link')).toBeFocused();
 
-  await page.keyboard.press('Alt+4');
+  await page.keyboard.press('Alt+6');
   await expect(page.getByRole('heading', { level: 1, name: 'Setup' })).toBeVisible();
-  await page.keyboard.press('Alt+3');
+  await page.keyboard.press('Alt+5');
   await expect(page.getByRole('listbox', { name: /^Vehicles/ })).toBeVisible();
   await page.keyboard.press('Alt+1');
   await expect(page.getByRole('heading', { level: 1, name: 'Lot' })).toBeVisible();

@@ -34,6 +34,8 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'programming:pack': 'MT',
   'programming:routes': 'MT',
   'next-jobs:read': 'MT',
+  'waiting:read': 'MT',
+  'waiting:export': 'MT',
   'sheet:preview': 'MTS',
   'sheet:print': 'MTS',
   'sheet:open': 'MTS',

@@ -43,6 +43,7 @@ describe('the menu', () => {
     ['Redo change', 'redo'],
     ['Lot', 'lot'],
     ['Next jobs', 'next-jobs'],
+    ['Waiting', 'waiting'],
     ['Sheets', 'sheets'],
     ['Setup', 'setup'],
     ['Money', 'money'],

@@ -9,6 +9,7 @@ import { vinTail } from '../../../app/domain/vehicle/vin.ts';
 import { goTo } from '../../state/route-store.ts';
 import { actorNames, commonText } from '../../text/common.ts';
 import { lotText } from '../../text/lot.ts';
+import { sayDay, sayDaysIn } from '../../text/say-day.ts';
 import { stripLabel } from '../../text/strip.ts';
 import { CauseSwatch } from '../../ui/cause-swatch.tsx';
 import { HoldStrip } from '../../ui/hold-strip.tsx';
@@ -43,8 +44,11 @@ function Standing({ row, today }: { readonly row: Row; readonly today: Day }) {
   const { standing, what, since, expectedOn } = row.held.now;
   const days = daysStanding(row, today);
   const late = expectedOn === null || standing === 'sold' ? 0 : daysBetween(expectedOn, today);
-  const promise = expectedOn === null ? '' : late > 0 ? lotText.overdue(late) : lotText.expectedOn(expectedOn);
-  const tip = [standingNames[standing], what, promise, lotText.sinceTip(days, since)].filter((part) => part !== '');
+  const promise =
+    expectedOn === null ? '' : late > 0 ? lotText.overdue(late) : lotText.expectedOn(sayDay(expectedOn, today));
+  const tip = [standingNames[standing], what, promise, lotText.sinceTip(days, sayDay(since, today))].filter(
+    (part) => part !== '',
+  );
   return (
     <div className="lot-standing" title={tip.join(' · ')}>
       <CauseSwatch standing={standing} />
@@ -79,6 +83,7 @@ export const LotRow = memo(function LotRow(props: RowProps) {
   ].filter((part) => part !== '');
   const breakEvenOn = money?.breakEvenOn ?? null;
   const { standing, since, expectedOn } = held.now;
+  const move = nextMove === null ? '' : sayDaysIn(nextMove.what, today);
   return (
     <tr className={`lot-row${isCursor ? ' is-cursor' : ''}`} aria-rowindex={rowIndex} data-id={id}>
       <th scope="row" className="lot-stock">
@@ -138,10 +143,10 @@ export const LotRow = memo(function LotRow(props: RowProps) {
           <Amount cents={money?.marginExpectedCents ?? null} />
         </>
       )}
-      <td className="lot-move" title={nextMove === null ? undefined : `${actorNames[nextMove.who]}: ${nextMove.what}`}>
+      <td className="lot-move" title={nextMove === null ? undefined : `${actorNames[nextMove.who]}: ${move}`}>
         {nextMove !== null && (
           <>
-            <span className="lot-who">{actorNames[nextMove.who]}</span> {nextMove.what}
+            <span className="lot-who">{actorNames[nextMove.who]}</span> {move}
           </>
         )}
       </td>

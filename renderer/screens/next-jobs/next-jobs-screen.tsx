@@ -5,8 +5,8 @@ import { showCents } from '../../../app/domain/shared/cents.ts';
 import { showMinutes } from '../../../app/domain/sheets/sheet-words.ts';
 import { cautions } from '../../../app/domain/work/cautions.ts';
 import { useDesk } from '../../state/desk-store.ts';
-import { useNextJobs } from '../../state/next-jobs-store.ts';
 import { goTo } from '../../state/route-store.ts';
+import { useReading } from '../../state/use-reading.ts';
 import { nextJobsText } from '../../text/next-jobs.ts';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
@@ -104,7 +104,7 @@ function Waiting({ waiting }: Pick<NextJobsView, 'waiting'>) {
 export function NextJobsScreen() {
   const desk = useDesk();
   const isAllowed = desk.person.role !== 'sales';
-  const { known, readAgain } = useNextJobs(isAllowed);
+  const { known, readAgain } = useReading('next-jobs:read', isAllowed);
   const currency = desk.shop?.dealer.currency ?? '';
   if (!isAllowed)
     return (

@@ -1,17 +1,22 @@
-// What can be done now on all vehicles, read for the screen that shows it and kept up to date while it is shown.
+// Something that the program works out over the whole fleet, read for the screen that shows it and kept up to date while it is shown.
 import { useEffect, useState } from 'react';
-import type { NextJobsView } from '../../app/contract/next-jobs-view.ts';
+import type { ChannelOutput } from '../../app/contract/channels.ts';
 import { ask, on } from '../bridge.ts';
 import { errorSentence } from '../text/errors.ts';
 
-export type NextJobsState =
+type Readable = 'next-jobs:read' | 'waiting:read';
+
+export type Reading<View> =
   | { readonly state: 'reading' }
   | { readonly state: 'failed'; readonly sentence: string }
-  | { readonly state: 'here'; readonly view: NextJobsView };
+  | { readonly state: 'here'; readonly view: View };
 
 /** Reads again when a vehicle, the settings, the day or the person at the desk changes. */
-export function useNextJobs(isWanted: boolean): { readonly known: NextJobsState; readonly readAgain: () => void } {
-  const [known, setKnown] = useState<NextJobsState>({ state: 'reading' });
+export function useReading<Name extends Readable>(
+  name: Name,
+  isWanted: boolean,
+): { readonly known: Reading<ChannelOutput<Name>>; readonly readAgain: () => void } {
+  const [known, setKnown] = useState<Reading<ChannelOutput<Name>>>({ state: 'reading' });
   const [asked, setAsked] = useState(0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: asking again reads again.
   useEffect(() => {
@@ -21,10 +26,13 @@ export function useNextJobs(isWanted: boolean): { readonly known: NextJobsState;
     const read = async () => {
       latest += 1;
       const turn = latest;
-      const answer = await ask('next-jobs:read', {});
+      const answer = await ask<Readable>(name, {});
       if (!isShown || turn !== latest) return;
       setKnown(
-        answer.ok ? { state: 'here', view: answer.value } : { state: 'failed', sentence: errorSentence(answer.error) },
+        answer.ok
+          ? // Every channel of the list answers with its own view.
+            { state: 'here', view: answer.value as ChannelOutput<Name> }
+          : { state: 'failed', sentence: errorSentence(answer.error) },
       );
     };
     void read();
@@ -33,6 +41,6 @@ export function useNextJobs(isWanted: boolean): { readonly known: NextJobsState;
       isShown = false;
       for (const stop of stops) stop();
     };
-  }, [isWanted, asked]);
+  }, [name, isWanted, asked]);
   return { known, readAgain: () => setAsked((count) => count + 1) };
 }
