@@ -49,7 +49,7 @@ function basis(line: Line): string {
     case 'turnaround':
       return `by ${of(line)}`;
     case 'promises':
-      return `by how promises were kept: ${of(line)}`;
+      return `by promises of ${of(line)}`;
     case 'promise':
       return 'the promise; no history of promises';
     case 'setting':

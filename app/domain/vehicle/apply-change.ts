@@ -145,6 +145,10 @@ const sectionNames = {
   sale: 'sale',
 } as const;
 
+function chasesOf(fact: object): number {
+  return 'chases' in fact && Array.isArray(fact.chases) ? fact.chases.length : 0;
+}
+
 /** The change in a few words, for undo and for the history: 'a part added', 'purchase changed'. */
 export function describeChange(vehicle: Vehicle, change: VehicleChange): string {
   switch (change.kind) {
@@ -152,8 +156,9 @@ export function describeChange(vehicle: Vehicle, change: VehicleChange): string 
       return `${sectionNames[change.section]} changed`;
     case 'put': {
       const list: readonly { id: string }[] = vehicle[change.list];
-      const isKnown = list.some((fact) => fact.id === change.item.id);
-      return `${listNames[change.list]} ${isKnown ? 'changed' : 'added'}`;
+      const known = list.find((fact) => fact.id === change.item.id);
+      if (!known) return `${listNames[change.list]} added`;
+      return `${listNames[change.list]} ${chasesOf(change.item) > chasesOf(known) ? 'chased' : 'changed'}`;
     }
     case 'remove':
       return `${listNames[change.list]} removed`;

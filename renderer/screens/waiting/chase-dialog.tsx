@@ -65,7 +65,9 @@ export function ChaseDialog({
     if (event.key !== 'Enter' || event.defaultPrevented || event.nativeEvent.isComposing) return;
     // The buttons stand outside the form, so Enter has to be told what it does.
     event.preventDefault();
-    event.currentTarget.querySelector('form')?.requestSubmit();
+    const form = event.currentTarget.querySelector('form');
+    // A day typed as a shorthand is taken by this same Enter; it must be in the form before that is saved.
+    requestAnimationFrame(() => form?.requestSubmit());
   };
   return (
     <Dialog
