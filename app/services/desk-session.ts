@@ -170,8 +170,9 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
       queue = queue.then(destroyOverdue);
     },
     close: async () => {
-      await queue;
+      // Before the queue: a backup by hand in it waits for the first rows too.
       firstRows.giveUp();
+      await queue;
       await context.signIn.close();
       await context.vault.close();
       await context.store.close();
