@@ -25,6 +25,7 @@ import { SupportSection } from './support-section.tsx';
 import { TaxSection } from './tax-section.tsx';
 import { TurnaroundSection } from './turnaround-section.tsx';
 import { ValueLossSection } from './value-loss-section.tsx';
+import { VaultSection } from './vault-section.tsx';
 
 /** What everybody may know of the settings. */
 function ForEverybody({ desk }: { readonly desk: Desk }) {
@@ -116,6 +117,7 @@ function Sections({ desk }: { readonly desk: Desk }) {
         <SupportSection {...section} kept={shop.supportRanges} />
         <InspectionSection {...section} kept={shop.inspection} today={desk.today} />
       </div>
+      <VaultSection desk={desk} />
       <RulePackSection {...section} kept={shop.rulePacks} today={desk.today} />
     </>
   );

@@ -4,6 +4,7 @@ import { type CodeRequestDraft, codeRequestDraftSchema } from '../../../../app/d
 import { type Day, daysBetween } from '../../../../app/domain/shared/day.ts';
 import { capitalised } from '../../../../app/domain/sheets/sheet-words.ts';
 import { sayDay } from '../../../text/say-day.ts';
+import { vaultText } from '../../../text/vault.ts';
 import { codeText, partText, sectionNames } from '../../../text/vehicle-entries.ts';
 import { freshCodeRequest } from '../fresh-facts.ts';
 import type { FactKind } from '../ledger/fact-kind.ts';
@@ -13,6 +14,8 @@ import { CautionLine } from '../page/caution-line.tsx';
 import { useVehicle } from '../page/vehicle-context.ts';
 import { type CodeRequestValue, codeRequestValue, finishCodeRequest } from './code-draft.ts';
 import { CodeForm } from './code-form.tsx';
+import { CodeValueCell } from './code-value-cell.tsx';
+import { CodeValueDialogs } from './code-value-dialogs.tsx';
 
 const codeRequestKind: FactKind<CodeRequestDraft, CodeRequestValue> = {
   list: 'codeRequests',
@@ -68,6 +71,10 @@ export function CodesSection() {
         { title: codeText.askedOf, cell: (request) => request.askedOf },
         { title: codeText.state, cell: (request) => codeState(request, today) },
         { title: codeText.keptWhere, cell: (request) => request.keptWhere },
+        {
+          title: vaultText.column,
+          cell: (request) => <CodeValueCell requestId={request.id} name={codeName(request, desk.shop?.codeKinds)} />,
+        },
       ]}
       quickActions={(request) =>
         nextCodeFacts(request).map((fact) => {
@@ -82,6 +89,7 @@ export function CodesSection() {
       form={(edit) => <CodeForm edit={edit} />}
     >
       <CautionLine caution="anti-theft-code" more={codeText.neverTheCode} />
+      <CodeValueDialogs />
     </Ledger>
   );
 }
