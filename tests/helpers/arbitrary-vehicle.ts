@@ -1,5 +1,6 @@
 // Random valid vehicle records for property tests: every kind of fact, days in order and never after today, links that exist.
 import fc from 'fast-check';
+import type { Chase, CodeTry } from '../../app/domain/codes/request-facts.ts';
 import { plainCode } from '../../app/domain/diagnosis/scan.ts';
 import type { Attempt } from '../../app/domain/programming/attempt.ts';
 import { attemptProblems } from '../../app/domain/programming/attempt-rules.ts';
@@ -72,7 +73,9 @@ function someFacts(heldDays: number) {
       fc.tuple(daysInOrder(3, heldDays), area, fc.constantFrom('repair', 'replace', 'leave'), fc.option(minutes)),
     ),
     parts: few(fc.tuple(daysInOrder(4, heldDays), chance, promise, cents, fc.boolean(), fc.constantFrom(0, 5_000))),
-    requests: few(fc.tuple(daysInOrder(3, heldDays), chance, promise, fc.constantFrom('given', 'refused'), cents)),
+    requests: few(
+      fc.tuple(daysInOrder(6, heldDays), chance, promise, fc.constantFrom('given', 'refused'), cents, fc.boolean()),
+    ),
     sublets: few(fc.tuple(daysInOrder(3, heldDays), chance, promise, fc.option(cents), area)),
     jobs: few(fc.tuple(day, chance, fc.integer({ min: 0, max: 3 }), fc.boolean()), 2),
     attempts: few(fc.tuple(day, chance, fc.constantFrom('worked', 'worked', 'failed', 'stopped'), hour), 12),
@@ -168,6 +171,19 @@ function promised(from: Day | null, days: number | null): Day | null {
   return from === null || days === null ? null : addDays(from, days);
 }
 
+function chaseAt(chasedOn: Day, promisedOn: Day | null): Chase {
+  return { id: 'chase-1', chasedOn, by: 'manager-1', how: 'phone', promisedOn, note: '' };
+}
+
+/** A wrong try, and on a later day a right one. */
+function triesAt(wrongOn: Day | null, rightOn: Day | null): CodeTry[] {
+  const attempt = { by: 'technician-1', triesLeft: null, lockedUntil: null, note: '' };
+  return [
+    ...(wrongOn ? [{ ...attempt, id: 'try-1', triedOn: wrongOn, result: 'wrong' as const }] : []),
+    ...(rightOn ? [{ ...attempt, id: 'try-2', triedOn: rightOn, result: 'right' as const }] : []),
+  ];
+}
+
 function assemble(facts: Facts): Vehicle {
   const faults = facts.faults.map(([[foundOn, decidedOn, doneOn], where, kind, estimate]) =>
     makeFault(foundOn ?? firstDay, {
@@ -189,16 +205,21 @@ function assemble(facts: Facts): Vehicle {
       coreChargeCents: core,
     }),
   );
-  const codeRequests = facts.requests.map(([[notedOn, askedOn, answeredOn], where, promise, outcome, feeCents]) =>
-    makeCodeRequest(notedOn ?? firstDay, {
+  const codeRequests = facts.requests.map(([days, where, promise, outcome, feeCents, isChased]) => {
+    const [notedOn, askedOn, answeredOn, triedOn, againOn, closedOn] = days;
+    return makeCodeRequest(notedOn ?? firstDay, {
       faultId: pick(faultIds, where),
       askedOn: askedOn ?? null,
       expectedOn: promised(askedOn ?? null, promise),
       answeredOn: answeredOn ?? null,
       outcome: answeredOn ? outcome : null,
       feeCents,
-    }),
-  );
+      chases: isChased && askedOn ? [chaseAt(askedOn, promised(askedOn, promise))] : [],
+      tries: outcome === 'given' ? triesAt(triedOn ?? null, againOn ?? null) : [],
+      closedOn: closedOn ?? null,
+      closedWhy: closedOn ? 'settled' : '',
+    });
+  });
   const jobs = facts.jobs.map(([openedOn, where, moduleChoice, isTicked]) =>
     someJob(openedOn, moduleChoice, {
       isTicked,

@@ -83,6 +83,29 @@ export function requestStanding(
   return { state: 'chased', since, times: chases.length, expectedOn };
 }
 
+/** The days of tries that had failed, up to a right one or the closing; the last run is open (`until` null) while nothing else works. */
+export function failedRuns({
+  tries,
+  closedOn,
+}: Pick<RequestFacts, 'tries' | 'closedOn'>): readonly { readonly from: Day; readonly until: Day | null }[] {
+  const runs: { from: Day; until: Day | null }[] = [];
+  let from: Day | null = null;
+  for (const { result, triedOn } of tries) {
+    if (result === 'wrong') from ??= triedOn;
+    else if (from !== null) {
+      runs.push({ from, until: triedOn });
+      from = null;
+    }
+  }
+  if (from !== null) runs.push({ from, until: closedOn });
+  return runs;
+}
+
+/** Since when a code that was given has not worked; null when it works, was not tried, or nobody wants it any more. */
+export function failsSince(request: Pick<RequestFacts, 'tries' | 'closedOn'>): Day | null {
+  return failedRuns(request).find(({ until }) => until === null)?.from ?? null;
+}
+
 /** The day it is expected: as promised when chased last, else as expected when asked; null when nobody has named one. */
 export function promisedFor(request: {
   readonly chases: readonly Pick<Chase, 'chasedOn' | 'promisedOn'>[];

@@ -1,5 +1,5 @@
 // The facts of a record as lines of cost, each with its group and how certain it is. Holding is in vehicle-holding.ts, sums in costs.ts.
-import { codeName } from '../codes/code-name.ts';
+import { codeName, type NamedKinds } from '../codes/code-name.ts';
 import { isOpenRepair } from '../diagnosis/fault.ts';
 import type { Person, Rates } from '../fleet/shop.ts';
 import { type Cents, roundToCents } from '../shared/cents.ts';
@@ -102,12 +102,13 @@ export function subletLines({ sublets }: Vehicle): CostLine[] {
   });
 }
 
-/** A refused request costs nothing unless its fee was entered as another cost. */
-export function codeLines({ codeRequests }: Vehicle): CostLine[] {
+/** A request that was refused, or closed without an answer, costs nothing unless its fee was entered as another cost. */
+export function codeLines({ codeRequests }: Vehicle, kinds?: NamedKinds): CostLine[] {
   return codeRequests.flatMap((request): CostLine[] => {
     if (request.feeCents === 0 || request.outcome === 'refused') return [];
+    if (request.closedOn !== null && request.answeredOn === null) return [];
     const state: CostState = request.answeredOn !== null ? 'spent' : request.askedOn !== null ? 'committed' : 'to-come';
-    return [{ group: 'codes', state, what: codeName(request), cents: request.feeCents }];
+    return [{ group: 'codes', state, what: codeName(request, kinds), cents: request.feeCents }];
   });
 }
 

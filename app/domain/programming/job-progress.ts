@@ -1,6 +1,7 @@
 // How far a programming job has come, derived from its attempts and what is in hand: what is done, what is next, what it waits for.
 
-import { codeName } from '../codes/code-name.ts';
+import { shippedCodeKinds } from '../codes/code-kinds.ts';
+import { codeName, type NamedKinds } from '../codes/code-name.ts';
 import { type Day, laterDay } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { Attempt } from './attempt.ts';
@@ -51,7 +52,7 @@ export type JobProgress = {
   readonly waitsFor: Missing | null;
 };
 
-type Seen = { readonly vehicle: Vehicle; readonly job: ProgrammingJob };
+type Seen = { readonly vehicle: Vehicle; readonly job: ProgrammingJob; readonly kinds: NamedKinds };
 
 function missingPart({ vehicle }: Seen, module: JobModule | undefined): Missing {
   const part = module ? partOf(vehicle, module) : null;
@@ -59,12 +60,14 @@ function missingPart({ vehicle }: Seen, module: JobModule | undefined): Missing 
   return { what: `${part.what} is not here`, who: part.orderedOn === null || part.returnedOn ? 'manager' : 'outside' };
 }
 
-function missingCode({ vehicle }: Seen, module: JobModule | undefined): Missing {
+function missingCode({ vehicle, kinds }: Seen, module: JobModule | undefined): Missing {
   const request = module ? codeRequestOf(vehicle, module) : null;
   if (!request) return { what: `no code is asked for ${module?.name ?? 'the module'}`, who: 'manager' };
-  if (request.outcome === 'refused') return { what: `the ${codeName(request)} was refused`, who: 'manager' };
+  if (request.outcome === 'refused') return { what: `the ${codeName(request, kinds)} was refused`, who: 'manager' };
+  if (request.closedOn !== null)
+    return { what: `the request for the ${codeName(request, kinds)} was closed`, who: 'manager' };
   const who = request.askedOn === null ? 'manager' : 'outside';
-  return { what: `the ${codeName(request)} has not been given`, who };
+  return { what: `the ${codeName(request, kinds)} has not been given`, who };
 }
 
 function missingFor(seen: Seen, step: KeptStep, { kind, what, sentence }: BlockingReason): Missing {
@@ -114,25 +117,28 @@ function outside(seen: Seen, steps: readonly StepProgress[], index: PlanIndex) {
   return { missing: [...missing.values()], inHandOn };
 }
 
-const known = new WeakMap<Vehicle, WeakMap<ProgrammingJob, JobProgress>>();
+const known = new WeakMap<NamedKinds, WeakMap<Vehicle, WeakMap<ProgrammingJob, JobProgress>>>();
 
 /**
  * The steps of the plan with where each stands, and what the job as a whole waits for. Gates, waits and sheets ask for the same job of the
- * same record again and again; records are never altered in place, so what was worked out once holds.
+ * same record again and again; records and the shop's kinds of codes, which name what is missing, are never altered in place, so what was
+ * worked out once holds.
  */
-export function jobProgress(vehicle: Vehicle, job: ProgrammingJob): JobProgress {
-  const ofVehicle = known.get(vehicle) ?? new WeakMap<ProgrammingJob, JobProgress>();
-  known.set(vehicle, ofVehicle);
+export function jobProgress(vehicle: Vehicle, job: ProgrammingJob, kinds: NamedKinds = shippedCodeKinds): JobProgress {
+  const ofKinds = known.get(kinds) ?? new WeakMap<Vehicle, WeakMap<ProgrammingJob, JobProgress>>();
+  known.set(kinds, ofKinds);
+  const ofVehicle = ofKinds.get(vehicle) ?? new WeakMap<ProgrammingJob, JobProgress>();
+  ofKinds.set(vehicle, ofVehicle);
   const before = ofVehicle.get(job);
   if (before) return before;
-  const progress = workOutProgress(vehicle, job);
+  const progress = workOutProgress({ vehicle, job, kinds });
   ofVehicle.set(job, progress);
   return progress;
 }
 
-function workOutProgress(vehicle: Vehicle, job: ProgrammingJob): JobProgress {
+function workOutProgress(seen: Seen): JobProgress {
+  const { vehicle, job } = seen;
   const { plan } = job;
-  const seen = { vehicle, job };
   const index = indexOf(plan);
   const facts = jobFacts(vehicle, job);
   const readiness = stepReadiness({ plan, modules: job.modules }, facts);

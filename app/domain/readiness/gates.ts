@@ -1,4 +1,5 @@
 // All gates of a vehicle in the order of the way, and the days on which its stages were passed. Pure; derived, never stored.
+import type { NamedKinds } from '../codes/code-name.ts';
 import type { Check } from '../fleet/shop.ts';
 import { type Day, laterDay } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
@@ -24,10 +25,10 @@ function stagePassedOn(gates: readonly Gate[], notBefore: Day | null): Day | nul
   return gates.reduce<Day>((latest, gate) => (gate.metOn === null ? latest : laterDay(latest, gate.metOn)), notBefore);
 }
 
-/** Judges every gate of the vehicle as the record stands now. */
-export function judgeReadiness(vehicle: Vehicle, checklist: readonly Check[]): Readiness {
+/** Judges every gate of the vehicle as the record stands now; `kinds` names its codes as the shop does. */
+export function judgeReadiness(vehicle: Vehicle, checklist: readonly Check[], kinds?: NamedKinds): Readiness {
   const events = workEvents(vehicle);
-  const work = workGates(vehicle);
+  const work = workGates(vehicle, kinds);
   const verify = verifyGates(vehicle, checklist, events);
   const present = presentGates(vehicle, checklist, events);
   const paper = paperGate(vehicle);

@@ -56,6 +56,7 @@ function jobsClosedOn(vehicle: Vehicle, requestId: string): Day | null {
 export function refusalSettledOn(vehicle: Vehicle, request: CodeRequest): Day | null {
   if (request.outcome !== 'refused' || request.answeredOn === null) return null;
   const settled =
+    request.closedOn ??
     replacedOn(vehicle, request, request.answeredOn) ??
     faultSettledOn(vehicle, request.faultId, request.answeredOn) ??
     jobsClosedOn(vehicle, request.id);

@@ -1,7 +1,7 @@
 // The gates that the facts of the work decide by themselves: arrival, scan, decisions, parts, codes, programming, sublet, repairs.
 
-import { codeName } from '../codes/code-name.ts';
-import { promisedFor } from '../codes/request-life.ts';
+import { codeName, type NamedKinds } from '../codes/code-name.ts';
+import { failedRuns, failsSince, promisedFor } from '../codes/request-life.ts';
 import { isOpenRepair } from '../diagnosis/fault.ts';
 import { type JobProgress, jobProgress } from '../programming/job-progress.ts';
 import { type Day, laterDay } from '../shared/day.ts';
@@ -86,16 +86,16 @@ function decidedGate({ faults }: Vehicle): Gate {
 }
 
 /** A module that is here is fitted where its job says so, not before: the job's next step is the move. */
-function stepBeforeFitting(vehicle: Vehicle, partId: string): string | null {
+function stepBeforeFitting(vehicle: Vehicle, partId: string, kinds?: NamedKinds): string | null {
   const job = vehicle.jobs.find((candidate) => candidate.modules.some((module) => module.partId === partId));
-  return job ? (jobProgress(vehicle, job).next[0]?.step.title ?? null) : null;
+  return job ? (jobProgress(vehicle, job, kinds).next[0]?.step.title ?? null) : null;
 }
 
-function partItem(vehicle: Vehicle, part: Vehicle['parts'][number]): GateItem | null {
+function partItem(vehicle: Vehicle, part: Vehicle['parts'][number], kinds?: NamedKinds): GateItem | null {
   const place = { list: 'parts', id: part.id } as const;
   if (part.fittedOn !== null || part.returnedOn !== null) return null;
   if (part.receivedOn !== null) {
-    const next = stepBeforeFitting(vehicle, part.id);
+    const next = stepBeforeFitting(vehicle, part.id, kinds);
     const text = next === null ? `Fit or send back: ${part.what}` : `Here, not fitted: ${part.what}; next: ${next}`;
     return { text, who: 'technician', since: part.receivedOn, place };
   }
@@ -110,9 +110,9 @@ function partItem(vehicle: Vehicle, part: Vehicle['parts'][number]): GateItem | 
   };
 }
 
-function partsGate(vehicle: Vehicle): Gate {
+function partsGate(vehicle: Vehicle, kinds?: NamedKinds): Gate {
   const { parts } = vehicle;
-  const items = parts.map((part) => partItem(vehicle, part)).filter((item) => item !== null);
+  const items = parts.map((part) => partItem(vehicle, part, kinds)).filter((item) => item !== null);
   return gate(
     'parts',
     'Parts in and fitted',
@@ -122,18 +122,28 @@ function partsGate(vehicle: Vehicle): Gate {
   );
 }
 
-function codesGate(vehicle: Vehicle): Gate {
+/** The day on which nothing more was wanted of it: its first right try after wrong ones, its answer, or its closing. */
+function doneOn({ answeredOn, closedOn, ...life }: Vehicle['codeRequests'][number]): Day | null {
+  const last = failedRuns({ ...life, closedOn }).at(-1);
+  return last?.until ?? answeredOn ?? closedOn;
+}
+
+function codesGate(vehicle: Vehicle, kinds?: NamedKinds): Gate {
   const { codeRequests } = vehicle;
   const items = codeRequests.flatMap((request): GateItem[] => {
     const place = { list: 'codeRequests', id: request.id } as const;
-    const name = codeName(request);
+    if (request.closedOn !== null) return [];
+    const name = codeName(request, kinds);
+    const failing = failsSince(request);
+    if (failing !== null) return [{ text: `Does not work: ${name}`, who: 'manager', since: failing, place }];
     if (request.outcome === 'given') return [];
     if (request.outcome === 'refused') {
       if (refusalSettledOn(vehicle, request) !== null) return [];
       return [{ text: `Refused, find another way: ${name}`, who: 'manager', since: request.answeredOn, place }];
     }
     if (request.askedOn === null) return [{ text: `Ask for: ${name}`, who: 'manager', since: request.notedOn, place }];
-    const due = request.expectedOn ? `, expected on ${request.expectedOn}` : '';
+    const expectedOn = promisedFor(request);
+    const due = expectedOn ? `, expected on ${expectedOn}` : '';
     return [
       {
         text: `Asked${request.askedOf ? ` ${request.askedOf}` : ''} for: ${name}${due}`,
@@ -143,13 +153,7 @@ function codesGate(vehicle: Vehicle): Gate {
       },
     ];
   });
-  return gate(
-    'codes',
-    'Codes in hand',
-    items,
-    latest(codeRequests.map((request) => request.answeredOn)),
-    codeRequests.length > 0,
-  );
+  return gate('codes', 'Codes in hand', items, latest(codeRequests.map(doneOn)), codeRequests.length > 0);
 }
 
 function jobItem({ job, steps, next, waitsFor, canStartOn }: JobProgress): GateItem {
@@ -164,8 +168,8 @@ function jobItem({ job, steps, next, waitsFor, canStartOn }: JobProgress): GateI
   };
 }
 
-function programmedGate(vehicle: Vehicle): Gate {
-  const progress = vehicle.jobs.map((job) => jobProgress(vehicle, job));
+function programmedGate(vehicle: Vehicle, kinds?: NamedKinds): Gate {
+  const progress = vehicle.jobs.map((job) => jobProgress(vehicle, job, kinds));
   const items = progress.filter((job) => !job.isClosed).map(jobItem);
   return gate(
     'programmed',
@@ -196,7 +200,7 @@ function subletGate({ sublets }: Vehicle): Gate {
 }
 
 /** What somebody else still owes before this fault can be finished; null when the technician can go on. */
-export function owedFor(vehicle: Vehicle, faultId: string): string | null {
+export function owedFor(vehicle: Vehicle, faultId: string, kinds?: NamedKinds): string | null {
   const part = vehicle.parts.find(
     (candidate) => candidate.faultId === faultId && candidate.receivedOn === null && candidate.returnedOn === null,
   );
@@ -204,19 +208,19 @@ export function owedFor(vehicle: Vehicle, faultId: string): string | null {
   const sublet = vehicle.sublets.find((candidate) => candidate.faultId === faultId && candidate.backOn === null);
   if (sublet) return `${sublet.what} is not back`;
   const request = vehicle.codeRequests.find(
-    (candidate) => candidate.faultId === faultId && candidate.answeredOn === null,
+    (candidate) => candidate.faultId === faultId && candidate.answeredOn === null && candidate.closedOn === null,
   );
-  if (request) return `${codeName(request)} has not been given`;
+  if (request) return `${codeName(request, kinds)} has not been given`;
   const job = vehicle.jobs.find(
-    (candidate) => candidate.faultId === faultId && !jobProgress(vehicle, candidate).isClosed,
+    (candidate) => candidate.faultId === faultId && !jobProgress(vehicle, candidate, kinds).isClosed,
   );
   return job ? `${job.title} is not programmed` : null;
 }
 
-function repairedGate(vehicle: Vehicle): Gate {
+function repairedGate(vehicle: Vehicle, kinds?: NamedKinds): Gate {
   const { faults } = vehicle;
   const items = faults.filter(isOpenRepair).map((fault): GateItem => {
-    const owed = owedFor(vehicle, fault.id);
+    const owed = owedFor(vehicle, fault.id, kinds);
     return {
       text: `${fault.decision?.kind === 'replace' ? 'Replace' : 'Repair'}: ${fault.what}${owed ? ` (waits: ${owed})` : ''}`,
       who: owed ? 'outside' : 'technician',
@@ -229,15 +233,15 @@ function repairedGate(vehicle: Vehicle): Gate {
 }
 
 /** The gates that come before the work is proven, in the order of the way. */
-export function workGates(vehicle: Vehicle): readonly Gate[] {
+export function workGates(vehicle: Vehicle, kinds?: NamedKinds): readonly Gate[] {
   return [
     arrivedGate(vehicle),
     inspectedGate(vehicle),
     decidedGate(vehicle),
-    partsGate(vehicle),
-    codesGate(vehicle),
-    programmedGate(vehicle),
+    partsGate(vehicle, kinds),
+    codesGate(vehicle, kinds),
+    programmedGate(vehicle, kinds),
     subletGate(vehicle),
-    repairedGate(vehicle),
+    repairedGate(vehicle, kinds),
   ];
 }

@@ -1,5 +1,5 @@
 // Which cautions apply to this vehicle now, and why. The wording of each is in work/cautions.ts; the maker's information comes first.
-import { codeName } from '../codes/code-name.ts';
+import { codeName, type NamedKinds } from '../codes/code-name.ts';
 import type { CodeRequest } from '../codes/code-request.ts';
 import type { Fault } from '../diagnosis/fault.ts';
 import { type JobProgress, jobProgress } from '../programming/job-progress.ts';
@@ -50,7 +50,7 @@ function latestScanModules(vehicle: Vehicle): readonly { readonly name: string; 
 
 /** A request whose code is still to be had or still to be used. */
 export function isCodeStillNeeded(request: CodeRequest, jobs: readonly JobProgress[]): boolean {
-  if (request.outcome === 'refused') return false;
+  if (request.outcome === 'refused' || request.closedOn !== null) return false;
   const waiting = jobs.map(({ job, steps }) => {
     const modules = job.modules.filter(({ codeRequestId }) => codeRequestId === request.id).map(({ id }) => id);
     const asking = steps.filter(
@@ -98,8 +98,10 @@ function programming(open: readonly JobProgress[]): string[] {
   return open.map(({ job }) => `programming ${job.title}`);
 }
 
-function codes(vehicle: Vehicle, jobs: readonly JobProgress[]): string[] {
-  return vehicle.codeRequests.filter((request) => isCodeStillNeeded(request, jobs)).map((request) => codeName(request));
+function codes(vehicle: Vehicle, jobs: readonly JobProgress[], kinds?: NamedKinds): string[] {
+  return vehicle.codeRequests
+    .filter((request) => isCodeStillNeeded(request, jobs))
+    .map((request) => codeName(request, kinds));
 }
 
 /** Cautions that steps still to be done carry themselves. */
@@ -112,8 +114,8 @@ function carriedBySteps(open: readonly JobProgress[], key: CautionKey): string[]
 }
 
 /** The cautions for this vehicle with what each concerns, most dangerous first. Empty where nothing calls for one. */
-export function applicableCautions(vehicle: Vehicle): readonly ApplicableCaution[] {
-  const jobs = vehicle.jobs.map((job) => jobProgress(vehicle, job));
+export function applicableCautions(vehicle: Vehicle, kinds?: NamedKinds): readonly ApplicableCaution[] {
+  const jobs = vehicle.jobs.map((job) => jobProgress(vehicle, job, kinds));
   const open = jobs.filter((job) => !job.isClosed);
   // A unit that stays in the vehicle is never taken out, so there is no old one to read and keep.
   const replacing = open.filter(({ job }) => job.modules.some(({ origin }) => origin !== 'kept'));
@@ -125,7 +127,7 @@ export function applicableCautions(vehicle: Vehicle): readonly ApplicableCaution
     'never-interrupt': programming(open),
     'vin-permanent': programming(open),
     'keep-old-module': programming(replacing),
-    'anti-theft-code': codes(vehicle, jobs),
+    'anti-theft-code': codes(vehicle, jobs, kinds),
   };
   const applying = cautionOrder.flatMap((key) => {
     const all = [...new Set([...reasons[key], ...(reasons[key].length > 0 ? [] : carriedBySteps(open, key))])];

@@ -1,6 +1,6 @@
 // Why a vehicle is not ready, a sentence for each gate that holds, for somebody who has to tell a buyer. No supplier, no money, no code.
 
-import { codeName } from '../codes/code-name.ts';
+import { codeName, type NamedKinds } from '../codes/code-name.ts';
 import { promisedFor } from '../codes/request-life.ts';
 import { type Gate, type GateItem, isHolding } from '../readiness/gate.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
@@ -15,7 +15,7 @@ function due(day: string | null): string {
 }
 
 /** What the item is about, in words that name no supplier; the item's own words where they never do. */
-function itemWords(vehicle: Vehicle, gate: Gate, item: GateItem): string {
+function itemWords(vehicle: Vehicle, gate: Gate, item: GateItem, kinds?: NamedKinds): string {
   const id = idOf(item);
   if (gate.key === 'parts') {
     const part = vehicle.parts.find((candidate) => candidate.id === id);
@@ -23,7 +23,7 @@ function itemWords(vehicle: Vehicle, gate: Gate, item: GateItem): string {
   }
   if (gate.key === 'codes') {
     const request = vehicle.codeRequests.find((candidate) => candidate.id === id);
-    if (request) return `${codeName(request)}${due(request.expectedOn)}`;
+    if (request) return `${codeName(request, kinds)}${due(promisedFor(request))}`;
   }
   if (gate.key === 'sublet') {
     const sublet = vehicle.sublets.find((candidate) => candidate.id === id);
@@ -49,13 +49,13 @@ const leads: Readonly<Record<string, string>> = {
   repaired: 'Repairs not finished',
 };
 
-function reasonFor(vehicle: Vehicle, gate: Gate): string {
+function reasonFor(vehicle: Vehicle, gate: Gate, kinds?: NamedKinds): string {
   const lead = leads[gate.key];
-  const words = gate.items.map((item) => showDaysIn(itemWords(vehicle, gate, item)));
+  const words = gate.items.map((item) => showDaysIn(itemWords(vehicle, gate, item, kinds)));
   if (lead === undefined) return words.map(sentence).join(' ') || sentence(gate.title);
   return sentence(`${lead}: ${words.join('; ')}`);
 }
 
-export function holdingReasons(vehicle: Vehicle, gates: readonly Gate[]): readonly string[] {
-  return gates.filter(isHolding).map((gate) => reasonFor(vehicle, gate));
+export function holdingReasons(vehicle: Vehicle, gates: readonly Gate[], kinds?: NamedKinds): readonly string[] {
+  return gates.filter(isHolding).map((gate) => reasonFor(vehicle, gate, kinds));
 }

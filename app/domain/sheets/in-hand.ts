@@ -1,8 +1,8 @@
 // What must be in hand before the work starts: parts, codes, supply, keys, and what is out of the house. As boxes to tick.
 
-import { codeName } from '../codes/code-name.ts';
+import { codeName, type NamedKinds } from '../codes/code-name.ts';
 import type { CodeRequest } from '../codes/code-request.ts';
-import { promisedFor } from '../codes/request-life.ts';
+import { failsSince, promisedFor } from '../codes/request-life.ts';
 import type { Part } from '../parts/part.ts';
 import { jobProgress } from '../programming/job-progress.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
@@ -24,12 +24,15 @@ export function whereIsPart(part: Part): string {
 
 /** How a code request stands, in a few words. The record holds no code, and no sheet could print one. */
 export function howCodeStands(request: CodeRequest): string {
+  if (failsSince(request) !== null) return 'does not work';
   if (request.outcome === 'given')
     return request.keptWhere === '' ? 'given; where it is kept is not recorded' : `given; kept: ${request.keptWhere}`;
   if (request.outcome === 'refused')
     return `refused${request.answeredOn === null ? '' : ` ${showDay(request.answeredOn)}`}`;
+  if (request.closedOn !== null) return `closed ${showDay(request.closedOn)}`;
   if (request.askedOn !== null) {
-    const due = request.expectedOn === null ? 'no day promised' : `expected ${showDay(request.expectedOn)}`;
+    const expectedOn = promisedFor(request);
+    const due = expectedOn === null ? 'no day promised' : `expected ${showDay(expectedOn)}`;
     return `asked ${showDay(request.askedOn)}, ${due}`;
   }
   return request.proof === null ? 'not asked for: proof of ownership is not recorded' : 'not asked for yet';
@@ -45,10 +48,10 @@ function partItem(part: Part): SheetStep {
   });
 }
 
-function codeItem(request: CodeRequest): SheetStep {
-  const isGiven = request.outcome === 'given';
+function codeItem(request: CodeRequest, kinds?: NamedKinds): SheetStep {
+  const isGiven = request.outcome === 'given' && failsSince(request) === null;
   const stands = howCodeStands(request);
-  return openStep(capitalised(codeName(request)), {
+  return openStep(capitalised(codeName(request, kinds)), {
     detail: isGiven ? capitalised(stands) : '',
     marks: isGiven ? [] : [strong(`Not in hand: ${stands}`)],
   });
@@ -76,8 +79,8 @@ function keyItem(vehicle: Vehicle): SheetStep {
 }
 
 /** Items for the work that is still open; empty when no work is. */
-export function inHandItems(vehicle: Vehicle): readonly SheetStep[] {
-  const jobs = vehicle.jobs.map((job) => jobProgress(vehicle, job));
+export function inHandItems(vehicle: Vehicle, kinds?: NamedKinds): readonly SheetStep[] {
+  const jobs = vehicle.jobs.map((job) => jobProgress(vehicle, job, kinds));
   const isProgramming = jobs.some((job) => !job.isClosed);
   const parts = vehicle.parts.filter((part) => part.fittedOn === null && part.returnedOn === null);
   const codes = vehicle.codeRequests.filter((request) => isCodeStillNeeded(request, jobs));
@@ -87,7 +90,7 @@ export function inHandItems(vehicle: Vehicle): readonly SheetStep[] {
   const supply = openStep('Stabilised supply, set as the maker says', { blanks: ['volts set'] });
   return [
     ...parts.map(partItem),
-    ...codes.map(codeItem),
+    ...codes.map((request) => codeItem(request, kinds)),
     ...sublets.map(subletItem),
     ...(isProgramming ? [supply] : []),
     keyItem(vehicle),

@@ -1,6 +1,7 @@
 // The technician's job sheet: which vehicle, what can hurt, what must be in hand, what to do in which order, and room to write.
 // Never any money, never a code.
-import { codeKindName } from '../codes/code-name.ts';
+import { codeKindName, type NamedKinds } from '../codes/code-name.ts';
+import { failsSince } from '../codes/request-life.ts';
 import type { Fault } from '../diagnosis/fault.ts';
 import type { Shop } from '../fleet/shop.ts';
 import type { Part } from '../parts/part.ts';
@@ -41,8 +42,8 @@ function vehicleFacts({ identity, arrival }: Vehicle): SheetBlock {
   return { kind: 'facts', rows: rows.filter((row) => row.value !== '') };
 }
 
-function cautionBlocks(vehicle: Vehicle): SheetBlock[] {
-  const applying = applicableCautions(vehicle);
+function cautionBlocks(vehicle: Vehicle, kinds: NamedKinds): SheetBlock[] {
+  const applying = applicableCautions(vehicle, kinds);
   if (applying.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: 'Cautions for this vehicle' },
@@ -169,7 +170,7 @@ function partTable(parts: readonly Part[]): SheetBlock[] {
   ];
 }
 
-function codeTable({ codeRequests }: Vehicle): SheetBlock[] {
+function codeTable({ codeRequests }: Vehicle, kinds: NamedKinds): SheetBlock[] {
   if (codeRequests.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: 'Codes' },
@@ -183,9 +184,11 @@ function codeTable({ codeRequests }: Vehicle): SheetBlock[] {
         { title: 'Code, by hand; black out after use', share: 22, align: 'left' },
       ],
       rows: codeRequests.map((request) => [
-        plain(codeKindName(request.kind)),
+        plain(codeKindName(request.kind, kinds)),
         plain(joined([request.module, request.deviceSerial])),
-        request.outcome === 'given' ? plain(howCodeStands(request)) : strong(howCodeStands(request)),
+        request.outcome === 'given' && failsSince(request) === null
+          ? plain(howCodeStands(request))
+          : strong(howCodeStands(request)),
         plain(''),
       ]),
       whenEmpty: '',
@@ -234,7 +237,7 @@ function nextBlock({ nextMove, readiness }: VehicleReckoning): SheetBlock[] {
 
 /** The job sheet of a vehicle as the record stands. Holds hours and parts, no money and no code, whoever prints it. */
 export function jobSheet(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Shop, printed: Printing): Sheet {
-  const inHand = inHandItems(vehicle);
+  const inHand = inHandItems(vehicle, shop.codeKinds);
   const silent = vehicle.scans.length === 0 ? 'Not scanned yet: scan every module and note all codes first.' : '';
   const blocks: SheetBlock[] = [
     masthead(vehicle.identity),
@@ -242,7 +245,7 @@ export function jobSheet(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Sh
     ...barcodes(vehicle.identity),
     ...nextBlock(reckoning),
     ...(silent === '' ? [] : [{ kind: 'paragraph', text: silent, emphasis: 'strong' } as const]),
-    ...cautionBlocks(vehicle),
+    ...cautionBlocks(vehicle, shop.codeKinds),
     ...(inHand.length === 0
       ? []
       : [
@@ -252,7 +255,7 @@ export function jobSheet(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Sh
     ...faultTable(vehicle.faults),
     ...workBlocks(vehicle, reckoning, shop),
     ...partTable(vehicle.parts),
-    ...codeTable(vehicle),
+    ...codeTable(vehicle, shop.codeKinds),
     ...labourBlocks(vehicle, shop),
     { kind: 'heading', level: 2, text: 'What happened' },
     { kind: 'blank-lines', label: 'New faults, readings, time taken, what is still to do', count: 6, fillsPage: true },

@@ -26,9 +26,9 @@ import {
   strong,
 } from './sheet-words.ts';
 
-function verdict(vehicle: Vehicle, { readiness }: VehicleReckoning): SheetBlock {
+function verdict(vehicle: Vehicle, { readiness }: VehicleReckoning, kinds: Shop['codeKinds']): SheetBlock {
   const { isReady, readyOn } = readiness;
-  const held = holdingReasons(vehicle, readiness.gates);
+  const held = holdingReasons(vehicle, readiness.gates, kinds);
   const since = readyOn === null ? '' : `Everything is done, proven and signed since ${showDay(readyOn)}.`;
   const reasons = isReady ? [since] : held;
   if (vehicle.sale !== null)
@@ -166,7 +166,7 @@ const footer =
 export function readinessSheet(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Shop, printed: Printing): Sheet {
   const blocks: SheetBlock[] = [
     masthead(vehicle.identity),
-    verdict(vehicle, reckoning),
+    verdict(vehicle, reckoning, shop.codeKinds),
     vehicleFacts(vehicle, shop),
     ...tellBlocks(vehicle, shop),
     ...faultBlocks(vehicle),

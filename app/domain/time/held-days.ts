@@ -1,5 +1,6 @@
 // Charges every day a vehicle is held to exactly one cause. The sum over the causes is the days held, always.
 
+import type { NamedKinds } from '../codes/code-name.ts';
 import type { Check } from '../fleet/shop.ts';
 import { compareDays, type Day, dayFromNumber, dayNumber, daysBetween } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
@@ -99,13 +100,23 @@ function chargeDay(day: Day, facts: Facts): Charge {
 export function chargeHeldDays(
   vehicle: Vehicle,
   checklist: readonly Check[],
-  { today, countsFirstDay }: { readonly today: Day; readonly countsFirstDay: boolean },
+  {
+    today,
+    countsFirstDay,
+    codeKinds,
+  }: { readonly today: Day; readonly countsFirstDay: boolean; readonly codeKinds?: NamedKinds },
 ): HeldDays {
   const { boughtOn } = vehicle.purchase;
   const lastDay = vehicle.sale?.soldOn ?? today;
   const heldDays = Math.max(0, daysBetween(boughtOn, lastDay) + (countsFirstDay ? 1 : 0));
-  const spans = stageSpans(vehicle, checklist, lastDay);
-  const facts: Facts = { vehicle, spans, waits: waitsOf(vehicle, spans), workDays: workDaysOf(vehicle), lastDay };
+  const spans = stageSpans(vehicle, checklist, lastDay, codeKinds);
+  const facts: Facts = {
+    vehicle,
+    spans,
+    waits: waitsOf(vehicle, spans, codeKinds),
+    workDays: workDaysOf(vehicle),
+    lastDay,
+  };
   const stretches: Stretch[] = [];
   const byCause: Partial<Record<Cause, number>> = {};
   const firstNumber = dayNumber(boughtOn);

@@ -1,5 +1,5 @@
 // What can be done now on which vehicle, in the order that keeps the money lost to holding small, and what cannot be done and why.
-import { codeName } from '../codes/code-name.ts';
+import { codeName, type NamedKinds } from '../codes/code-name.ts';
 import { isOpenRepair } from '../diagnosis/fault.ts';
 import type { Shop } from '../fleet/shop.ts';
 import { furtherVehicleHolding } from '../money/vehicle-holding.ts';
@@ -69,23 +69,23 @@ function jobHeld({ job, steps, missing, waitsFor }: JobProgress): HeldTask[] {
 }
 
 /** A code that was refused, while nobody has found another way; null when there is none. */
-function refusedFor(vehicle: Vehicle, faultId: string): string | null {
+function refusedFor(vehicle: Vehicle, faultId: string, kinds: NamedKinds): string | null {
   const refused = vehicle.codeRequests.find(
     (request) =>
       request.faultId === faultId && request.outcome === 'refused' && refusalSettledOn(vehicle, request) === null,
   );
-  return refused ? `${codeName(refused)} was refused; another way is to be found` : null;
+  return refused ? `${codeName(refused, kinds)} was refused; another way is to be found` : null;
 }
 
-function repairs(vehicle: Vehicle, minutes: Minutes): { tasks: NextTask[]; held: HeldTask[] } {
+function repairs(vehicle: Vehicle, minutes: Minutes, kinds: NamedKinds): { tasks: NextTask[]; held: HeldTask[] } {
   const tasks: NextTask[] = [];
   const held: HeldTask[] = [];
   for (const fault of vehicle.faults.filter(isOpenRepair)) {
     const verb = fault.decision?.kind === 'replace' ? 'Replace' : 'Repair';
     const about = { kind: 'repair', factId: fault.id, what: `${verb}: ${fault.what}` } as const;
-    const why = owedFor(vehicle, fault.id) ?? refusedFor(vehicle, fault.id);
+    const why = owedFor(vehicle, fault.id, kinds) ?? refusedFor(vehicle, fault.id, kinds);
     // Its own programming job is listed by itself, with what that waits for.
-    if (vehicle.jobs.some((job) => job.faultId === fault.id && !jobProgress(vehicle, job).isClosed)) continue;
+    if (vehicle.jobs.some((job) => job.faultId === fault.id && !jobProgress(vehicle, job, kinds).isClosed)) continue;
     if (why !== null) {
       held.push({ ...about, why });
       continue;
@@ -107,9 +107,13 @@ function minutesOf({ steps, next, missing }: JobProgress, minutes: Minutes): num
   return counted.reduce((sum, { step }) => sum + (step.typicalMinutes ?? minutes.step), 0);
 }
 
-function tasksOf(vehicle: Vehicle, minutes: Minutes): VehicleTasks & { readonly minutesLeft: number } {
-  const open = vehicle.jobs.map((job) => jobProgress(vehicle, job)).filter(({ isClosed }) => !isClosed);
-  const repair = repairs(vehicle, minutes);
+function tasksOf(
+  vehicle: Vehicle,
+  minutes: Minutes,
+  kinds: NamedKinds,
+): VehicleTasks & { readonly minutesLeft: number } {
+  const open = vehicle.jobs.map((job) => jobProgress(vehicle, job, kinds)).filter(({ isClosed }) => !isClosed);
+  const repair = repairs(vehicle, minutes, kinds);
   const tasks = [...open.flatMap((progress) => jobTasks(progress, minutes)), ...repair.tasks];
   const held = [...open.flatMap(jobHeld), ...repair.held];
   if (vehicle.arrival.arrivedOn === null) {
@@ -137,14 +141,14 @@ function sayWithoutMoney(place: number, count: number, next: string | null): str
  */
 export function nextJobs(
   vehicles: readonly { readonly vehicle: Vehicle; readonly heldDays: number }[],
-  shop: Pick<Shop, 'rates' | 'fundingPlans' | 'turnaround'>,
+  shop: Pick<Shop, 'rates' | 'fundingPlans' | 'turnaround' | 'codeKinds'>,
   today: Day,
 ): NextJobs {
   const { minutes } = shop.turnaround;
   const all = vehicles
     .filter(({ vehicle }) => vehicle.sale === null)
     .map(({ vehicle, heldDays }) => ({
-      ...tasksOf(vehicle, minutes),
+      ...tasksOf(vehicle, minutes, shop.codeKinds),
       lossCentsPerDay: furtherVehicleHolding(vehicle, shop, { today, heldDays })(1),
     }));
   const free = all.filter(({ tasks }) => tasks.length > 0);

@@ -1,4 +1,5 @@
 // One thing that still stands between a vehicle and being ready. Which there are is in open-work.ts, how long they take in turnaround.ts.
+import type { NamedKinds } from '../codes/code-name.ts';
 import type { GateItem } from '../readiness/gate.ts';
 import { type Day, daysBetween } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
@@ -30,6 +31,8 @@ export type Sitting = {
   readonly today: Day;
   readonly settings: TurnaroundSettings;
   readonly calendar: WorkingCalendar;
+  /** For naming codes as the shop does. */
+  readonly codeKinds?: NamedKinds | undefined;
   /** The item that everything else waits for while the vehicle is not here. */
   readonly arrival: string | null;
 };

@@ -1,5 +1,6 @@
 // The open items that somebody outside the shop decides: parts, codes, sublet work, each with what the shop must do first.
-import { promisedFor } from '../codes/request-life.ts';
+import { codeName } from '../codes/code-name.ts';
+import { failsSince, promisedFor } from '../codes/request-life.ts';
 import { isOpenRepair } from '../diagnosis/fault.ts';
 import { jobProgress } from '../programming/job-progress.ts';
 import { refusalSettledOn } from '../readiness/refused-code.ts';
@@ -51,21 +52,24 @@ export function codeItems(sitting: Sitting): Sketch[] {
   const { vehicle } = sitting;
   return vehicle.codeRequests.flatMap((request): Sketch[] => {
     const isRefused = request.outcome === 'refused';
-    if (request.outcome === 'given' || (isRefused && refusalSettledOn(vehicle, request) !== null)) return [];
+    const failing = failsSince(request);
+    const isLost = isRefused || failing !== null;
+    if (request.closedOn !== null || (request.outcome === 'given' && failing === null)) return [];
+    if (isRefused && refusalSettledOn(vehicle, request) !== null) return [];
     const place = { list: 'codeRequests', id: request.id } as const;
-    const name = `${request.module || request.kind} code`;
+    const name = codeName(request, sitting.codeKinds);
     const base = { place, minutes: 0 };
-    // Another way, after a refusal, takes a decision and then about as long as any such code.
-    const groups = codeGroups(isRefused ? '' : request.askedOf, request.kind);
-    const first: Sketch[] = isRefused
+    // Another way, after a refusal or a code that does not work, takes a decision and then about as long as any such code.
+    const groups = codeGroups(isLost ? '' : request.askedOf, request.kind);
+    const first: Sketch[] = isLost
       ? [
           {
             ...base,
             id: `ask:${request.id}`,
-            what: `Find another way: ${name} was refused`,
+            what: `Find another way: ${name} ${isRefused ? 'was refused' : 'does not work'}`,
             cause: 'decide',
             after: [],
-            wait: question('decide', [], sitting, { since: request.answeredOn }),
+            wait: question('decide', [], sitting, { since: failing ?? request.answeredOn }),
           },
         ]
       : request.askedOn === null
@@ -83,9 +87,9 @@ export function codeItems(sitting: Sitting): Sketch[] {
     const isOpen = first.length === 0;
     const wait = question('code', groups, sitting, {
       since: isOpen ? request.askedOn : null,
-      promisedOn: isOpen ? request.expectedOn : null,
+      promisedOn: isOpen ? promisedFor(request) : null,
     });
-    const what = request.askedOf && !isRefused ? `${name} from ${request.askedOf}` : name;
+    const what = request.askedOf && !isLost ? `${name} from ${request.askedOf}` : name;
     return [
       ...first,
       { ...base, id: itemIds.code(request.id), what, cause: 'code', after: isOpen ? [] : [`ask:${request.id}`], wait },

@@ -18,7 +18,9 @@ import { faultGroups, moduleGroup, providerGroups } from './turnaround-cases.ts'
  */
 function jobItems(sitting: Sitting): Sketch[] {
   const { vehicle, settings, arrival } = sitting;
-  const open = vehicle.jobs.map((job) => jobProgress(vehicle, job)).filter(({ isClosed }) => !isClosed);
+  const open = vehicle.jobs
+    .map((job) => jobProgress(vehicle, job, sitting.codeKinds))
+    .filter(({ isClosed }) => !isClosed);
   return open.flatMap(({ job, steps, canStartOn }: JobProgress): Sketch[] => {
     const place = { list: 'jobs', id: job.id } as const;
     const index = indexOf(job.plan);
@@ -125,13 +127,13 @@ function beginningItems(sitting: Sitting): Sketch[] {
 export function openWork(
   vehicle: Vehicle,
   checklist: readonly Check[],
-  { today, settings, calendar }: Pick<Sitting, 'today' | 'settings' | 'calendar'>,
+  { today, settings, calendar, codeKinds }: Pick<Sitting, 'today' | 'settings' | 'calendar' | 'codeKinds'>,
 ): readonly OpenItem[] {
   if (vehicle.sale !== null) return [];
-  const readiness = judgeReadiness(vehicle, checklist);
+  const readiness = judgeReadiness(vehicle, checklist, codeKinds);
   if (readiness.isReady) return [];
   const arrival = vehicle.arrival.arrivedOn === null ? 'arrival' : null;
-  const sitting: Sitting = { vehicle, today, settings, calendar, arrival };
+  const sitting: Sitting = { vehicle, today, settings, calendar, codeKinds, arrival };
   const work = [
     ...beginningItems(sitting),
     ...partItems(sitting),

@@ -11,7 +11,7 @@ export function repairInHandOn(vehicle: Vehicle, fault: Fault): Day | null {
     fault.decision?.decidedOn ?? null,
     ...vehicle.parts.filter(isOf).map(({ receivedOn, returnedOn }) => receivedOn ?? returnedOn),
     ...vehicle.sublets.filter(isOf).map(({ backOn }) => backOn),
-    ...vehicle.codeRequests.filter(isOf).map(({ answeredOn }) => answeredOn),
+    ...vehicle.codeRequests.filter(isOf).map(({ answeredOn, closedOn }) => answeredOn ?? closedOn),
     ...vehicle.jobs.filter(isOf).map((job) => jobProgress(vehicle, job).closedOn),
   ];
   let latest: Day | null = null;

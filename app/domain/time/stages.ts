@@ -1,5 +1,6 @@
 // At which stage a vehicle stood on each day of the past: judged from the record as it stood then, so that later work never rewrites
 // days that have gone by. What a day is charged to is decided in held-days.ts.
+import type { NamedKinds } from '../codes/code-name.ts';
 import type { Check } from '../fleet/shop.ts';
 import { isHolding } from '../readiness/gate.ts';
 import { judgeReadiness, type Readiness } from '../readiness/gates.ts';
@@ -26,11 +27,13 @@ function stageOf(readiness: Readiness): Stage {
   return readiness.presentedOn === null ? 'present' : 'paper';
 }
 
-function spanFrom(from: Day, vehicle: Vehicle, checklist: readonly Check[]): StageSpan {
+function spanFrom(from: Day, vehicle: Vehicle, checklist: readonly Check[], kinds?: NamedKinds): StageSpan {
   const then = recordAsOf(vehicle, from);
-  const work = workGates(then);
+  const work = workGates(then, kinds);
   // On most days the work is open; then its proof need not be judged.
-  const readiness = work.some(isHolding) ? { gates: work, workFinishedOn: null } : judgeReadiness(then, checklist);
+  const readiness = work.some(isHolding)
+    ? { gates: work, workFinishedOn: null }
+    : judgeReadiness(then, checklist, kinds);
   return {
     from,
     stage: 'isReady' in readiness ? stageOf(readiness) : 'working',
@@ -39,10 +42,15 @@ function spanFrom(from: Day, vehicle: Vehicle, checklist: readonly Check[]): Sta
 }
 
 /** The stages from the day of purchase to `lastDay`, in order and without a gap. */
-export function stageSpans(vehicle: Vehicle, checklist: readonly Check[], lastDay: Day): readonly StageSpan[] {
+export function stageSpans(
+  vehicle: Vehicle,
+  checklist: readonly Check[],
+  lastDay: Day,
+  kinds?: NamedKinds,
+): readonly StageSpan[] {
   const { boughtOn } = vehicle.purchase;
   const days = [boughtOn, ...changeDays(vehicle).filter((day) => day > boughtOn && day <= lastDay)];
-  return days.map((from) => spanFrom(from, vehicle, checklist));
+  return days.map((from) => spanFrom(from, vehicle, checklist, kinds));
 }
 
 /** The span that holds on this day; null before the purchase. */

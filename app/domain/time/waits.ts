@@ -1,8 +1,8 @@
 // What a vehicle has waited for and waits for now, as stretches of days taken from the dated facts. Which wait a day is charged to
 // is decided in held-days.ts.
 
-import { codeName } from '../codes/code-name.ts';
-import { promisedFor } from '../codes/request-life.ts';
+import { codeName, type NamedKinds } from '../codes/code-name.ts';
+import { failedRuns, promisedFor } from '../codes/request-life.ts';
 import { jobProgress } from '../programming/job-progress.ts';
 import { jobWaits } from '../programming/job-waits.ts';
 import { refusalSettledOn } from '../readiness/refused-code.ts';
@@ -42,13 +42,14 @@ function partWaits({ parts }: Vehicle): Wait[] {
   });
 }
 
-function codeWaits({ codeRequests }: Vehicle): Wait[] {
+function codeWaits({ codeRequests }: Vehicle, kinds?: NamedKinds): Wait[] {
   return codeRequests.flatMap((request): Wait[] => {
     if (request.askedOn === null) return [];
-    const name = codeName(request);
+    const name = codeName(request, kinds);
     const what = request.askedOf ? `${name} from ${request.askedOf}` : name;
-    const { id: factId, askedOn: from, answeredOn: until, expectedOn } = request;
-    return [{ cause: 'code', from, until, expectedOn, what, factId }];
+    const { id: factId, askedOn: from } = request;
+    const until = request.answeredOn ?? request.closedOn;
+    return [{ cause: 'code', from, until, expectedOn: promisedFor(request), what, factId }];
   });
 }
 
@@ -62,9 +63,9 @@ function subletWaits({ sublets }: Vehicle): Wait[] {
 }
 
 /** A job waits for programming while everything that it waits for as a whole is in hand and one of its steps could be done. */
-function programmingWaits(vehicle: Vehicle): Wait[] {
+function programmingWaits(vehicle: Vehicle, kinds?: NamedKinds): Wait[] {
   return vehicle.jobs.flatMap((job): Wait[] =>
-    jobWaits(vehicle, jobProgress(vehicle, job)).map(({ from, until, stepTitle }) => ({
+    jobWaits(vehicle, jobProgress(vehicle, job, kinds)).map(({ from, until, stepTitle }) => ({
       cause: 'programming',
       from,
       until,
@@ -74,8 +75,8 @@ function programmingWaits(vehicle: Vehicle): Wait[] {
   );
 }
 
-/** A fault waits for its decision; a refused code waits for somebody to find another way. */
-function decisionWaits(vehicle: Vehicle): Wait[] {
+/** A fault waits for its decision; a code that was refused, or does not work, waits for somebody to find another way. */
+function decisionWaits(vehicle: Vehicle, kinds?: NamedKinds): Wait[] {
   const faults = vehicle.faults.map(
     (fault): Wait => ({
       cause: 'decide',
@@ -87,11 +88,17 @@ function decisionWaits(vehicle: Vehicle): Wait[] {
   );
   const refused = vehicle.codeRequests.flatMap((request): Wait[] => {
     if (request.outcome !== 'refused' || request.answeredOn === null) return [];
-    const what = `another way: ${codeName(request)} was refused`;
+    const what = `another way: ${codeName(request, kinds)} was refused`;
     const until = refusalSettledOn(vehicle, request);
     return [{ cause: 'decide', from: request.answeredOn, until, expectedOn: null, what }];
   });
-  return [...faults, ...refused];
+  const wrong = vehicle.codeRequests.flatMap((request) =>
+    failedRuns(request).map((run): Wait => {
+      const what = `another way: ${codeName(request, kinds)} does not work`;
+      return { cause: 'decide', ...run, expectedOn: null, what };
+    }),
+  );
+  return [...faults, ...refused, ...wrong];
 }
 
 function arrivalWaits(vehicle: Vehicle): Wait[] {
@@ -125,13 +132,13 @@ function stageWaits(spans: readonly StageSpan[]): Wait[] {
 }
 
 /** Every wait in the record that lasted at least a day or is still open. */
-export function waitsOf(vehicle: Vehicle, spans: readonly StageSpan[]): readonly Wait[] {
+export function waitsOf(vehicle: Vehicle, spans: readonly StageSpan[], kinds?: NamedKinds): readonly Wait[] {
   const all = [
-    ...codeWaits(vehicle),
+    ...codeWaits(vehicle, kinds),
     ...partWaits(vehicle),
     ...subletWaits(vehicle),
-    ...programmingWaits(vehicle),
-    ...decisionWaits(vehicle),
+    ...programmingWaits(vehicle, kinds),
+    ...decisionWaits(vehicle, kinds),
     ...arrivalWaits(vehicle),
     ...stageWaits(spans),
   ];

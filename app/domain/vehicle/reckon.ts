@@ -1,6 +1,6 @@
 // Everything derived about one vehicle at once: readiness, days, money, who acts next. Pure; the one entrance for screens and sheets.
 
-import { codeName } from '../codes/code-name.ts';
+import { codeName, type NamedKinds } from '../codes/code-name.ts';
 import { promisedFor } from '../codes/request-life.ts';
 import type { Shop } from '../fleet/shop.ts';
 import { type Costs, reckonCosts } from '../money/costs.ts';
@@ -22,7 +22,11 @@ export type VehicleReckoning = {
 };
 
 /** A promise that has passed unkept, under the item that waits for it: what to chase. Null while it still stands or none was made. */
-function overduePromise(vehicle: Vehicle, { place }: GateItem, today: Day): string | null {
+function overduePromise(
+  vehicle: Vehicle,
+  { place }: GateItem,
+  { today, kinds }: { readonly today: Day; readonly kinds: NamedKinds },
+): string | null {
   const said = (what: string, by: string, promisedOn: Day | null) =>
     promisedOn !== null && promisedOn < today
       ? `Chase${by ? ` ${by}` : ''}: ${what}, promised for ${promisedOn}`
@@ -38,7 +42,7 @@ function overduePromise(vehicle: Vehicle, { place }: GateItem, today: Day): stri
     }
     case 'codeRequests': {
       const request = vehicle.codeRequests.find((candidate) => candidate.id === place.id);
-      return request ? said(codeName(request), request.askedOf, request.expectedOn) : null;
+      return request ? said(codeName(request, kinds), request.askedOf, promisedFor(request)) : null;
     }
     case 'sublets': {
       const sublet = vehicle.sublets.find((candidate) => candidate.id === place.id);
@@ -50,7 +54,7 @@ function overduePromise(vehicle: Vehicle, { place }: GateItem, today: Day): stri
 }
 
 /** Whose move it is: the next item along the way; where only others owe something and a promise has passed, the manager's, to chase it. */
-function nextMoveOf(vehicle: Vehicle, readiness: Readiness, today: Day): NextMove | null {
+function nextMoveOf(vehicle: Vehicle, readiness: Readiness, today: Day, kinds: NamedKinds): NextMove | null {
   if (vehicle.sale !== null) return null;
   if (readiness.isReady) return { who: 'sales', what: 'Offer it' };
   const item = nextItem(readiness);
@@ -58,15 +62,19 @@ function nextMoveOf(vehicle: Vehicle, readiness: Readiness, today: Day): NextMov
   if (item.who !== 'outside') return { who: item.who, what: item.text };
   const owed = readiness.gates.filter(isHolding).flatMap((gate) => gate.items.filter(({ who }) => who === 'outside'));
   for (const candidate of owed) {
-    const overdue = overduePromise(vehicle, candidate, today);
+    const overdue = overduePromise(vehicle, candidate, { today, kinds });
     if (overdue !== null) return { who: 'manager', what: overdue };
   }
   return { who: item.who, what: item.text };
 }
 
 export function reckonVehicle(vehicle: Vehicle, shop: Shop, today: Day): VehicleReckoning {
-  const readiness = judgeReadiness(vehicle, shop.checklist);
-  const held = chargeHeldDays(vehicle, shop.checklist, { today, countsFirstDay: shop.rates.countsFirstDay });
+  const readiness = judgeReadiness(vehicle, shop.checklist, shop.codeKinds);
+  const held = chargeHeldDays(vehicle, shop.checklist, {
+    today,
+    countsFirstDay: shop.rates.countsFirstDay,
+    codeKinds: shop.codeKinds,
+  });
   const costs = reckonCosts(vehicle, shop, { today, heldDays: held.heldDays });
-  return { today, readiness, held, costs, nextMove: nextMoveOf(vehicle, readiness, today) };
+  return { today, readiness, held, costs, nextMove: nextMoveOf(vehicle, readiness, today, shop.codeKinds) };
 }

@@ -1,5 +1,5 @@
 // What is being tried out on a vehicle, as the changes that keeping it would make. Pure; asks and keeps nothing itself.
-import { codeName } from '../../../../app/domain/codes/code-name.ts';
+import { codeName, type NamedKinds } from '../../../../app/domain/codes/code-name.ts';
 import type { DecisionKind } from '../../../../app/domain/diagnosis/fault.ts';
 import type { Day } from '../../../../app/domain/shared/day.ts';
 import type { VehicleChange } from '../../../../app/domain/vehicle/change.ts';
@@ -53,7 +53,7 @@ function promisedAnew<Fact extends { readonly expectedOn: Day | null; readonly e
 }
 
 /** Everything under way whose end can be promised for another day. */
-export function openWaitsOf(vehicle: Vehicle): readonly OpenWait[] {
+export function openWaitsOf(vehicle: Vehicle, kinds?: NamedKinds): readonly OpenWait[] {
   const { arrival, purchase, parts, codeRequests, sublets } = vehicle;
   const waits: OpenWait[] = [];
   if (arrival.arrivedOn === null)
@@ -70,11 +70,11 @@ export function openWaitsOf(vehicle: Vehicle): readonly OpenWait[] {
         withDay: (expectedOn) => ({ kind: 'put', list: 'parts', item: promisedAnew(part, expectedOn) }),
       });
   for (const request of codeRequests)
-    if (request.askedOn !== null && request.answeredOn === null)
+    if (request.askedOn !== null && request.answeredOn === null && request.closedOn === null)
       waits.push({
         key: request.id,
-        what: codeName(request),
-        withDay: (expectedOn) => ({ kind: 'put', list: 'codeRequests', item: { ...draftOf(request), expectedOn } }),
+        what: codeName(request, kinds),
+        withDay: (expectedOn) => ({ kind: 'put', list: 'codeRequests', item: promisedAnew(request, expectedOn) }),
       });
   for (const sublet of sublets)
     if (sublet.sentOn !== null && sublet.backOn === null)

@@ -49,7 +49,7 @@ export function JobBlock({ job, pack }: JobBlockProps) {
   const place = `${state.id}/jobs`;
   const entry = useOpenEntry(place);
   const root = useRef<HTMLElement>(null);
-  const progress = jobProgress(vehicle, job);
+  const progress = jobProgress(vehicle, job, state.desk.shop?.codeKinds);
   const isOpen = entry?.id === job.id && state.canPut('jobs');
   const close = () => {
     closeEntry(place);

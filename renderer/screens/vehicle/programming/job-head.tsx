@@ -19,11 +19,16 @@ export type JobHeadProps = {
   readonly onOpen: ((form: 'job' | 'order' | 'again') => void) | null;
 };
 
-function moduleWords({ job }: JobProgress, vehicle: ReturnType<typeof useVehicle>['vehicle']): readonly string[] {
+function moduleWords(
+  { job }: JobProgress,
+  { vehicle, desk }: Pick<ReturnType<typeof useVehicle>, 'vehicle' | 'desk'>,
+): readonly string[] {
   return job.modules.map(({ name, origin, partId, codeRequestId }) => {
     const part = vehicle.parts.find(({ id }) => id === partId);
     const request = vehicle.codeRequests.find(({ id }) => id === codeRequestId);
-    const linked = [part?.what ?? '', request ? codeName(request) : ''].filter((word) => word !== '');
+    const linked = [part?.what ?? '', request ? codeName(request, desk.shop?.codeKinds) : ''].filter(
+      (word) => word !== '',
+    );
     const what = originChoices[origin];
     const words = `${name}: ${what.charAt(0).toLowerCase()}${what.slice(1)}`;
     return linked.length > 0 ? `${words} (${linked.join(', ')})` : words;
@@ -60,14 +65,14 @@ function Ticks({ progress }: { readonly progress: JobProgress }) {
 }
 
 export function JobHead({ progress, pack, onOpen }: JobHeadProps) {
-  const { id, vehicle, today } = useVehicle();
+  const { id, vehicle, today, desk } = useVehicle();
   const { job, steps, isClosed, missing, waitsFor } = progress;
   const hasDraft = useDraftKeys().has(draftKey(id, 'jobs', job.id));
   const done = steps.filter(({ state }) => state === 'done' || state === 'left-out').length;
   const { plan, makerOrder } = job;
   const isOlder = pack !== null && pack.id === plan.packId && pack.version !== plan.packVersion;
   const about = [
-    ...moduleWords(progress, vehicle),
+    ...moduleWords(progress, { vehicle, desk }),
     makerOrder === null ? '' : jobText.makerKept(makerOrder.document, sayDay(makerOrder.readOn, today)),
     job.note,
   ].filter((word) => word !== '');

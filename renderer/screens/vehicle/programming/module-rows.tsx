@@ -1,8 +1,10 @@
 // The modules of a job in its form: what each is, where it comes from, and the part and code request that belong to it.
+
 import { codeName } from '../../../../app/domain/codes/code-name.ts';
 import { moduleKindSchema, moduleKindTitles } from '../../../../app/domain/programming/module-kind.ts';
 import { moduleOriginSchema } from '../../../../app/domain/programming/module-origin.ts';
 import type { JobModule } from '../../../../app/domain/programming/programming-job.ts';
+import { capitalised } from '../../../../app/domain/sheets/sheet-words.ts';
 import type { Editing } from '../../../state/use-edit-draft.ts';
 import { jobText, originChoices } from '../../../text/programming.ts';
 import { Button } from '../../../ui/button.tsx';
@@ -21,11 +23,14 @@ type RowProps = {
 };
 
 function ModuleRow({ edit, module, index, names }: RowProps) {
-  const { vehicle, role } = useVehicle();
+  const { vehicle, role, desk } = useVehicle();
   const { modules } = edit.value;
   const set = (changed: JobModule) => edit.set({ modules: modules.with(index, changed) });
   const at = (field: keyof JobModule) => edit.problemAt(`modules.${index}.${field}`);
-  const requests = vehicle.codeRequests.map((request) => ({ value: request.id, label: codeName(request) }));
+  const requests = vehicle.codeRequests.map((request) => ({
+    value: request.id,
+    label: capitalised(codeName(request, desk.shop?.codeKinds)),
+  }));
   return (
     <fieldset className="job-module">
       <legend className="field-label">{jobText.module(index + 1)}</legend>

@@ -28,7 +28,7 @@ export function ProgrammingSection() {
   const canWrite = state.canPut('jobs');
   const { pack, hasFailed } = useRulePack(canWrite);
   const isNew = entry?.isNew === true && !vehicle.jobs.some((job) => job.id === entry.id);
-  const progress = vehicle.jobs.map((job) => jobProgress(vehicle, job));
+  const progress = vehicle.jobs.map((job) => jobProgress(vehicle, job, state.desk.shop?.codeKinds));
   const open = progress.filter((job) => !job.isClosed);
   const closed = progress.filter((job) => job.isClosed);
   const planning = { pack, today, attempts: vehicle.attempts, before: null };

@@ -1,5 +1,6 @@
 // One day of the strip in a sentence, for the line under it and for a screen reader. Pure.
 import type { VehicleView } from '../../../../app/contract/views.ts';
+import type { NamedKinds } from '../../../../app/domain/codes/code-name.ts';
 import { sumCents } from '../../../../app/domain/shared/cents.ts';
 import type { Day } from '../../../../app/domain/shared/day.ts';
 import { stripText } from '../../../text/vehicle.ts';
@@ -29,7 +30,7 @@ function marginWords(breakEvenOn: Day | null, day: Day): string {
   return day > breakEvenOn ? stripText.marginUsedUp : '';
 }
 
-export function dayWords(shown: Shown, day: Day): string {
+export function dayWords(shown: Shown, day: Day, kinds?: NamedKinds): string {
   const { held, today, vehicle, costs } = shown;
   const soldOn = vehicle.sale?.soldOn ?? null;
   const on = dayOnStrip(held, { boughtOn: vehicle.purchase.boughtOn, today, soldOn }, day);
@@ -37,7 +38,7 @@ export function dayWords(shown: Shown, day: Day): string {
   const dueCents = sumCents((costs?.payments ?? []).filter(({ dueOn }) => dueOn === day).map(({ cents }) => cents));
   const due = dueCents === 0 ? '' : stripText.payment(dueCents);
   const waitWords = (what: string) => {
-    const wait = waitOnDay(vehicle, what, day);
+    const wait = waitOnDay(vehicle, what, day, kinds);
     return wait === null ? '' : stripText.wait(wait, today);
   };
   switch (on.kind) {

@@ -34,7 +34,7 @@ function DaysByCause() {
 }
 
 export function VehicleStrip() {
-  const { view, vehicle, today } = useVehicle();
+  const { view, vehicle, today, desk } = useVehicle();
   const root = useRef<HTMLDivElement>(null);
   const width = useWidth(root);
   const soldOn = vehicle.sale?.soldOn ?? null;
@@ -79,7 +79,7 @@ export function VehicleStrip() {
         aria-valuemin={0}
         aria-valuemax={daysBetween(axis.from, axis.to)}
         aria-valuenow={daysBetween(axis.from, day)}
-        aria-valuetext={dayWords(view, day)}
+        aria-valuetext={dayWords(view, day, desk.shop?.codeKinds)}
         aria-describedby="strip-keys"
         onKeyDown={onKeyDown}
         onPointerMove={(event) => setHovered(dayAt(event))}
@@ -114,7 +114,7 @@ export function VehicleStrip() {
         )}
       </div>
       <div className="strip-foot">
-        <p className="strip-reading">{dayWords(view, shown)}</p>
+        <p className="strip-reading">{dayWords(view, shown, desk.shop?.codeKinds)}</p>
         <DaysByCause />
       </div>
       {ready !== null && <ForecastDetails forecast={ready} />}

@@ -1,6 +1,6 @@
 // The ordered part, asked-for code or sent-out work that a day of the strip waited for, from the record. Pure; the words are in renderer/text.
 
-import { codeName } from '../../../../app/domain/codes/code-name.ts';
+import { codeName, type NamedKinds } from '../../../../app/domain/codes/code-name.ts';
 import { promisedFor } from '../../../../app/domain/codes/request-life.ts';
 import type { Day } from '../../../../app/domain/shared/day.ts';
 import type { Vehicle } from '../../../../app/domain/vehicle/vehicle.ts';
@@ -18,6 +18,7 @@ export function waitOnDay(
   { parts, codeRequests, sublets }: Pick<Vehicle, 'parts' | 'codeRequests' | 'sublets'>,
   what: string,
   day: Day,
+  kinds?: NamedKinds,
 ): WaitOnDay | null {
   const waits: (Omit<WaitOnDay, 'begunOn'> & { readonly name: string; readonly begunOn: Day | null })[] = [
     ...parts.map((part) => ({
@@ -30,11 +31,11 @@ export function waitOnDay(
     })),
     ...codeRequests.map((request) => ({
       kind: 'code' as const,
-      name: codeName(request),
+      name: codeName(request, kinds),
       begunOn: request.askedOn,
       from: request.askedOf,
-      promisedFor: request.expectedOn,
-      endedOn: request.answeredOn,
+      promisedFor: promisedFor(request),
+      endedOn: request.answeredOn ?? request.closedOn,
     })),
     ...sublets.map((sublet) => ({
       kind: 'sublet' as const,
