@@ -22,6 +22,7 @@ export const channelNames = [
   'programming:pack',
   'programming:routes',
   'next-jobs:read',
+  'codes:usual',
   'waiting:read',
   'waiting:export',
   'sheet:preview',

@@ -29,6 +29,7 @@ import { workingCalendarSchema } from '../domain/time/working-calendar.ts';
 import { vehicleChangeSchema } from '../domain/vehicle/change.ts';
 import { takeInSchema } from '../domain/vehicle/take-in.ts';
 import { caseQuerySchema, caseSummarySchema } from './case-summary.ts';
+import { codesUsualSchema } from './codes-usual-view.ts';
 import { historyPlaceSchema, historyViewSchema } from './history-view.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
@@ -149,6 +150,7 @@ export const channels = {
     mutates: false,
   },
   'next-jobs:read': { input: nothing, output: nextJobsSchema, roles: workshop, mutates: false },
+  'codes:usual': { input: oneVehicle, output: codesUsualSchema, roles: workshop, mutates: false },
   'waiting:read': { input: nothing, output: waitingViewSchema, roles: workshop, mutates: false },
   'waiting:export': {
     input: nothing,

@@ -5,6 +5,7 @@ import { type ChannelInput, type ChannelName, type ChannelOutput, channels } fro
 import { carriesSecret, withoutWords } from '../contract/secret-inputs.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
 import { findCases } from './case-commands.ts';
+import { readCodesUsual } from './codes-usual.ts';
 import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
 import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
 import { fillForecasts } from './fill-forecasts.ts';
@@ -63,6 +64,7 @@ export const handlers: Handlers = {
   'programming:pack': readRulePack,
   'programming:routes': readRouteHistory,
   'next-jobs:read': readNextJobs,
+  'codes:usual': readCodesUsual,
   'waiting:read': readWaiting,
   'waiting:export': exportWaiting,
   'sheet:preview': previewSheet,

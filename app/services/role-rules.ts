@@ -1,5 +1,6 @@
 // Holds every change and every view against the table of rights, in the main process; hiding a button is only politeness.
 import type { LotRow, VehicleView } from '../contract/views.ts';
+import type { CodeRequestDraft } from '../domain/codes/code-request.ts';
 import type { Role } from '../domain/fleet/shop.ts';
 import { type Rights, rightsOf } from '../domain/people/role-rights.ts';
 import type { VehicleChange } from '../domain/vehicle/change.ts';
@@ -11,6 +12,27 @@ export function maySeeVehicle(role: Role, vehicle: Vehicle, reckoning: VehicleRe
   return role !== 'sales' || (vehicle.sale === null && reckoning.readiness.verifiedOn !== null);
 }
 
+const lifeFields: readonly string[] = ['chases', 'tries'];
+
+/** True when the request is known and nothing of it differs but its chases and tries. */
+function changesOnlyItsLife(vehicle: Vehicle, item: CodeRequestDraft): boolean {
+  const before = vehicle.codeRequests.find(({ id }) => id === item.id);
+  if (!before) return false;
+  return Object.entries(item).every(
+    ([field, value]) =>
+      lifeFields.includes(field) || JSON.stringify(value) === JSON.stringify(Reflect.get(before, field)),
+  );
+}
+
+/**
+ * The change with what this role was not shown put back as the record has it: an amount that left blanked never comes back as nothing.
+ */
+export function withHiddenKept(role: Role, vehicle: Vehicle, change: VehicleChange): VehicleChange {
+  if (change.kind !== 'put' || change.list !== 'codeRequests' || rightsOf(role).seesMoney) return change;
+  const before = vehicle.codeRequests.find(({ id }) => id === change.item.id);
+  return { ...change, item: { ...change.item, feeCents: before?.feeCents ?? 0 } };
+}
+
 /** Why this role may not make this change, in a sentence; null when it may. */
 export function refusalOf(role: Role, vehicle: Vehicle, change: VehicleChange): string | null {
   const rights = rightsOf(role);
@@ -18,6 +40,15 @@ export function refusalOf(role: Role, vehicle: Vehicle, change: VehicleChange): 
     return rights.sets.includes(change.section)
       ? null
       : 'Only the manager changes this. Ask the manager, or change who is at the desk.';
+  if (
+    change.kind === 'put' &&
+    change.list === 'codeRequests' &&
+    !rights.puts.includes('codeRequests') &&
+    rights.notesCodeLife
+  )
+    return changesOnlyItsLife(vehicle, change.item)
+      ? null
+      : 'You can note here that the code was chased and tried. Anything else about the request is the manager’s.';
   const lists = change.kind === 'put' ? rights.puts : rights.removes;
   if (!lists.includes(change.list))
     return role === 'sales'

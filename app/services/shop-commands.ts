@@ -64,6 +64,30 @@ function removalProblems(context: DeskContext, before: Shop, after: Shop): reado
     }));
 }
 
+/** Kinds of codes and filing rules that requests name: a kind is switched off, a rule stays. */
+function codeRemovalProblems(context: DeskContext, before: Shop, after: Shop): readonly Problem[] {
+  const goneOf = <Entry extends { readonly id: string }>(was: readonly Entry[], is: readonly Entry[]) =>
+    was.filter(({ id }) => !is.some((other) => other.id === id));
+  const kinds = goneOf(before.codeKinds, after.codeKinds);
+  const rules = goneOf(before.filingRules, after.filingRules);
+  if (kinds.length + rules.length === 0) return [];
+  const requests = [...context.store.vehicles().values()].flatMap((kept) => kept.data.codeRequests);
+  return [
+    ...kinds
+      .filter(({ id }) => requests.some(({ kind }) => kind === id))
+      .map(({ name }) => ({
+        field: 'codeKinds',
+        sentence: `Codes of the kind “${name}” stand in the records of vehicles. Switch it off instead of removing it.`,
+      })),
+    ...rules
+      .filter(({ id }) => requests.some(({ filing }) => filing?.schemeId === id))
+      .map(({ name }) => ({
+        field: 'filingRules',
+        sentence: `Requests in the records of vehicles name “${name}”. Keep it.`,
+      })),
+  ];
+}
+
 /**
  * Each pack that differs from the one in force gets the next version and today's day. Versions that plans were made from are never used
  * twice, also not after going back to the pack that the program comes with.
@@ -87,7 +111,11 @@ export async function changeShop(
   const before = context.shop();
   const changed: Shop = { ...before, [input.change.part]: input.change.value };
   const after = input.change.part === 'rulePacks' ? { ...changed, rulePacks: countedUp(context, changed) } : changed;
-  const problems = [...shopProblems(after), ...removalProblems(context, before, after)];
+  const problems = [
+    ...shopProblems(after),
+    ...removalProblems(context, before, after),
+    ...codeRemovalProblems(context, before, after),
+  ];
   if (problems.length > 0) return refuse('refused', '', problems);
   const saved = await context.store.saveShop(after, input.baseRevision);
   if (!saved.ok) return refuseStorage(saved.error);

@@ -6,7 +6,7 @@ import { takeInVehicle } from '../domain/vehicle/take-in.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Telling } from '../storage/fleet-history.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
-import { refusalOf } from './role-rules.ts';
+import { refusalOf, withHiddenKept } from './role-rules.ts';
 
 function nameOf(vehicle: Vehicle): string {
   return vehicle.identity.stockNumber;
@@ -63,10 +63,11 @@ export async function changeVehicle(
 ): Answer<ChannelOutput<'vehicle:change'>> {
   const kept = context.visible(input.id);
   if (!kept) return refuse('not-found');
-  const refusal = refusalOf(context.person().role, kept.data, input.change);
+  const { role } = context.person();
+  const change = withHiddenKept(role, kept.data, input.change);
+  const refusal = refusalOf(role, kept.data, change);
   if (refusal !== null) return refuse('not-allowed', refusal);
   if (kept.revision !== input.baseRevision) return refuse('stale-revision');
-  const { change } = input;
   const problems =
     change.kind === 'set' && change.section === 'identity' ? sameVehicle(context, input.id, change.value, '') : [];
   const applied = applyChange(kept.data, change, context.changeContext());

@@ -4,8 +4,7 @@ import type { ProviderTurnaround, WaitingLineView, WaitingView } from '../contra
 import { codeKindWords } from '../domain/codes/code-name.ts';
 import { rightsOf } from '../domain/people/role-rights.ts';
 import { ok } from '../domain/shared/result.ts';
-import { everyCase } from '../domain/time/turnaround.ts';
-import { turnaroundOfGroup } from '../domain/time/usual-turnaround.ts';
+import { amongWhom, turnaroundOfGroup } from '../domain/time/usual-turnaround.ts';
 import { groupsOf, type WaitingLine, type WaitingList, waitingList } from '../domain/time/waiting-list.ts';
 import { vehicleTitle } from '../domain/vehicle/identity.ts';
 import type { Answer, DeskContext } from './desk-context.ts';
@@ -20,12 +19,6 @@ function listOf(context: DeskContext): WaitingList {
     .filter(({ sale }) => sale === null)
     .map((vehicle) => ({ vehicle, reckoning: context.reckon(vehicle) }));
   return waitingList(open, { shop, history: context.forecasts.history(shop, today), today });
-}
-
-function amongWhom(group: string): WaitingLineView['expected']['among'] {
-  if (group === everyCase) return 'all';
-  if (!group.startsWith('provider: ')) return 'kind';
-  return group.includes(', kind: ') ? 'provider-and-kind' : 'provider';
 }
 
 function viewOfLine(line: WaitingLine, seesMoney: boolean): WaitingLineView {

@@ -34,6 +34,7 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'programming:pack': 'MT',
   'programming:routes': 'MT',
   'next-jobs:read': 'MT',
+  'codes:usual': 'MT',
   'waiting:read': 'MT',
   'waiting:export': 'MT',
   'sheet:preview': 'MTS',

@@ -9,6 +9,8 @@ export type Rights = {
   readonly seesForecast: boolean;
   readonly seesPartPrices: boolean;
   readonly seesCodes: boolean;
+  /** Notes that a code was chased and tried, though the request itself is another's to change. */
+  readonly notesCodeLife: boolean;
   readonly puts: readonly FactList[];
   readonly removes: readonly FactList[];
   readonly sets: readonly Section[];
@@ -36,6 +38,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     seesMoney: true,
     seesPartPrices: true,
     seesCodes: true,
+    notesCodeLife: true,
     puts: factListSchema.options,
     removes: factListSchema.options,
     sets: sections,
@@ -47,6 +50,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     seesMoney: false,
     seesPartPrices: true,
     seesCodes: true,
+    notesCodeLife: true,
     puts: workshopLists,
     removes: workshopLists,
     sets: ['identity', 'arrival'],
@@ -58,6 +62,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     seesMoney: false,
     seesPartPrices: false,
     seesCodes: false,
+    notesCodeLife: false,
     puts: ['signOffs', 'notes'],
     removes: [],
     sets: [],

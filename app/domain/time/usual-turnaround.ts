@@ -40,6 +40,13 @@ export function usualTurnaround(
   return null;
 }
 
+/** Whose cases these are, of the groups that turnaround-cases.ts names. */
+export function amongWhom(group: string): 'provider-and-kind' | 'provider' | 'kind' | 'all' {
+  if (group === everyCase) return 'all';
+  if (!group.startsWith('provider: ')) return 'kind';
+  return group.includes(', kind: ') ? 'provider-and-kind' : 'provider';
+}
+
 /** Of exactly this group, however few; null when there is no case. */
 export function turnaroundOfGroup(
   history: TurnaroundHistory,
