@@ -1,6 +1,7 @@
 // What Money shows of the whole fleet, as a schema. Managers only.
 import { z } from 'zod';
 import type { MoneyOverview } from '../domain/fleet/money-overview.ts';
+import { budgetGroups } from '../domain/money/budget.ts';
 import { daySchema } from '../domain/shared/day.ts';
 import { identifierSchema } from '../domain/shared/identifier.ts';
 import { causeSchema } from '../domain/time/cause.ts';
@@ -20,6 +21,7 @@ const overviewSchema = z.strictObject({
   open: z.int(),
   tiedUpCents: z.int(),
   owedToLendersCents: z.int(),
+  owedOnSold: z.strictObject({ vehicles: z.int(), cents: z.int() }),
   nextDayCents: z.int(),
   due: z
     .array(
@@ -30,6 +32,7 @@ const overviewSchema = z.strictObject({
           .array(
             z.strictObject({
               vehicleId: identifierSchema,
+              kind: z.enum(['on-principal', 'payoff']),
               dueOn: daySchema,
               cents: z.int(),
               balanceAfterCents: z.int(),
@@ -41,6 +44,33 @@ const overviewSchema = z.strictObject({
     )
     .readonly(),
   dueThrough: daySchema,
+  openVehicles: z
+    .array(
+      z.strictObject({
+        ...name,
+        heldDays: z.int(),
+        tiedUpCents: z.int(),
+        owedCents: z.int(),
+        nextDayCents: z.int(),
+      }),
+    )
+    .readonly(),
+  budgets: z
+    .array(
+      z.strictObject({
+        group: z.enum(budgetGroups).nullable(),
+        vehicles: z.int(),
+        budgetCents: z.int(),
+        spentCents: z.int(),
+        committedCents: z.int(),
+        toComeCents: z.int(),
+        leftCents: z.int(),
+        over: z
+          .array(z.strictObject({ vehicleId: identifierSchema, leftCents: z.int(), isCommitted: z.boolean() }))
+          .readonly(),
+      }),
+    )
+    .readonly(),
   ageing: z
     .array(
       z.strictObject({
@@ -68,6 +98,9 @@ const overviewSchema = z.strictObject({
       z.strictObject({
         ...name,
         soldOn: daySchema,
+        earnedCents: z.int(),
+        holdingCents: z.int(),
+        taxCents: z.int(),
         madeCents: z.int(),
         plannedCents: z.int().nullable(),
         heldDays: z.int(),
@@ -105,5 +138,14 @@ export const moneyViewSchema = z.strictObject({ overview: overviewSchema, backTe
 export type MoneyView = z.infer<typeof moneyViewSchema>;
 
 /** The tables of Money that can be written as a file, by name. */
-export const moneyTableSchema = z.enum(['due', 'ageing', 'days-by-cause', 'sold', 'let-go', 'slowest']);
+export const moneyTableSchema = z.enum([
+  'due',
+  'open',
+  'ageing',
+  'budgets',
+  'days-by-cause',
+  'sold',
+  'let-go',
+  'slowest',
+]);
 export type MoneyTable = z.infer<typeof moneyTableSchema>;

@@ -34,6 +34,8 @@ export const nextJobsSchema = z.strictObject({
         /** Null for whoever may not see money; then `why` names no amount either. */
         lossCentsPerDay: z.int().nullable(),
         why: z.string(),
+        /** Null while there are not several technicians. */
+        share: z.strictObject({ name: z.string(), startsInMinutes: z.int().min(0) }).nullable(),
         tasks: z.array(nextTaskSchema).readonly(),
       }),
     )

@@ -1,6 +1,7 @@
 // What the page is shown, as schemas: rows of the lot, one vehicle with its reckoning, the desk, the shop. Derived data only.
 import { z } from 'zod';
 import { personSchema, roleSchema, shopSchema } from '../domain/fleet/shop.ts';
+import { type BudgetRow, budgetGroups } from '../domain/money/budget.ts';
 import { costGroups, costStates } from '../domain/money/cost-lines.ts';
 import type { Costs } from '../domain/money/costs.ts';
 import type { CurtailmentPayment } from '../domain/money/curtailments.ts';
@@ -63,6 +64,16 @@ const paymentSchema = z.strictObject({
   what: z.string(),
 }) satisfies z.ZodType<CurtailmentPayment>;
 
+export const budgetRowSchema = z.strictObject({
+  group: z.enum(budgetGroups).nullable(),
+  budgetCents: centsOrNull,
+  spentCents: z.int(),
+  committedCents: z.int(),
+  toComeCents: z.int(),
+  leftCents: centsOrNull,
+  standing: z.enum(['within', 'expected-over', 'over']).nullable(),
+}) satisfies z.ZodType<BudgetRow>;
+
 const costsSchema = z.strictObject({
   lines: z
     .array(
@@ -87,10 +98,10 @@ const costsSchema = z.strictObject({
   marginExpectedCents: centsOrNull,
   marginUsedBasisPoints: z.int().nullable(),
   breakEvenOn: dayOrNull,
-  budgetCents: centsOrNull,
-  budgetLeftCents: centsOrNull,
+  budgets: z.array(budgetRowSchema).readonly(),
   writeDownCents: centsOrNull,
   fundingBalanceCents: centsOrNull,
+  payoff: z.strictObject({ cents: z.int(), dueOn: daySchema }).nullable(),
   nextPayment: paymentSchema.nullable(),
   payments: z.array(paymentSchema).readonly(),
   missingAmounts: z.array(z.string()).readonly(),
@@ -124,6 +135,24 @@ const forecastSchema = z.strictObject({
     )
     .readonly(),
 }) satisfies z.ZodType<Forecast>;
+
+/** The open work as one expected course with its critical path: each item with its days and the room it has. */
+const courseSchema = z
+  .strictObject({
+    readyOn: daySchema,
+    items: z
+      .array(
+        z.strictObject({
+          id: z.string(),
+          startsOn: daySchema,
+          endsOn: daySchema,
+          floatDays: z.number(),
+          isCritical: z.boolean(),
+        }),
+      )
+      .readonly(),
+  })
+  .nullable();
 
 const verdictSchema = z.enum(['finish', 'let-go', 'even']);
 const waySchema = z.strictObject({
@@ -219,6 +248,7 @@ export const vehicleViewSchema = z.strictObject({
   nextMove: nextMoveSchema.nullable(),
   costs: costsSchema.nullable(),
   forecast: forecastSchema.nullable(),
+  course: courseSchema,
   /** For who sees money, of an unsold vehicle. */
   prospect: prospectSchema.nullable(),
 });

@@ -200,7 +200,8 @@ export class DeskContext {
   view(kept: Kept<Vehicle>): VehicleView {
     const reckoning = this.reckon(kept.data);
     const forecast = this.forecasts.forecast(kept.data, this.shop(), this.today());
-    const ahead = { forecast, prospect: this.prospect(kept.data, reckoning, forecast) };
+    const openPlan = this.forecasts.openPlan(kept.data, this.shop(), this.today());
+    const ahead = { forecast, openPlan, prospect: this.prospect(kept.data, reckoning, forecast) };
     return viewFor(this.person().role, vehicleView(kept, reckoning, ahead));
   }
 

@@ -4,19 +4,19 @@ import type { Shop } from '../domain/fleet/shop.ts';
 import { judgeReadiness } from '../domain/readiness/gates.ts';
 import { type Day, daysBetween } from '../domain/shared/day.ts';
 import { type Forecast, forecastReady } from '../domain/time/forecast.ts';
+import { type OpenPlan, planOpenWork } from '../domain/time/open-plan.ts';
 import { openWork } from '../domain/time/open-work.ts';
 import { seededRandom, seedOf } from '../domain/time/seeded-random.ts';
 import { medianOf, type TurnaroundHistory, turnaroundHistory } from '../domain/time/turnaround.ts';
 import { type TurnaroundCase, turnaroundCases } from '../domain/time/turnaround-cases.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 
-type Terms = Pick<Shop, 'checklist' | 'calendar' | 'turnaround'> & { readonly codeKinds?: Shop['codeKinds'] };
+type Terms = Pick<Shop, 'checklist' | 'calendar' | 'turnaround'>;
 type Past = { readonly cases: readonly TurnaroundCase[]; readonly daysToSell: number | null };
 export type OwnDaysToSell = { readonly days: number; readonly cases: number };
 
 function isSame(a: Terms, b: Terms): boolean {
-  const isSameTime = a.calendar === b.calendar && a.turnaround === b.turnaround;
-  return isSameTime && a.checklist === b.checklist && a.codeKinds === b.codeKinds;
+  return a.checklist === b.checklist && a.calendar === b.calendar && a.turnaround === b.turnaround;
 }
 
 export class ForecastCache {
@@ -121,11 +121,22 @@ export class ForecastCache {
     return forecast;
   }
 
+  #openOf(vehicle: Vehicle, shop: Terms, today: Day) {
+    const { checklist, calendar, turnaround: settings } = shop;
+    const items = openWork(vehicle, checklist, { today, settings, calendar });
+    return { items, context: { history: this.history(shop, today), settings, calendar, today } };
+  }
+
   /** Without keeping it: for a record that may never be. The same vehicle always draws the same numbers. */
   forecastOf(vehicle: Vehicle, shop: Terms, today: Day): Forecast | null {
-    const { checklist, calendar, turnaround } = shop;
-    const items = openWork(vehicle, checklist, { today, settings: turnaround, calendar });
-    const context = { history: this.history(shop, today), settings: turnaround, calendar, today };
+    const { items, context } = this.#openOf(vehicle, shop, today);
     return forecastReady(items, context, { random: seededRandom(seedOf(vehicle.id)) });
+  }
+
+  /** The open work of one vehicle as one course with its critical path, for whoever looks at it; null when sold or nothing is open. */
+  openPlan(vehicle: Vehicle, shop: Terms, today: Day): OpenPlan | null {
+    if (vehicle.sale !== null) return null;
+    const { items, context } = this.#openOf(vehicle, shop, today);
+    return planOpenWork(items, context);
   }
 }

@@ -1,6 +1,7 @@
 // One vehicle as a row of the lot and as an opened view, from its record and its reckoning. Shaping only: no storage, no roles.
 import type { LotRow, ReadyDays, VehicleView } from '../contract/views.ts';
 import { isHolding } from '../domain/readiness/gate.ts';
+import type { OpenPlan } from '../domain/time/open-plan.ts';
 import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 
@@ -30,9 +31,19 @@ export function lotRow(vehicle: Vehicle, reckoning: VehicleReckoning, forecast: 
 export function vehicleView(
   kept: { readonly data: Vehicle; readonly revision: number; readonly savedAt: string; readonly isReadOnly: boolean },
   reckoning: VehicleReckoning,
-  ahead: Pick<VehicleView, 'forecast' | 'prospect'>,
+  { openPlan, ...ahead }: Pick<VehicleView, 'forecast' | 'prospect'> & { readonly openPlan: OpenPlan | null },
 ): VehicleView {
   const { today, readiness, held, costs, nextMove } = reckoning;
   const { revision, savedAt, isReadOnly, data } = kept;
-  return { revision, savedAt, isReadOnly, vehicle: data, today, readiness, held, nextMove, costs, ...ahead };
+  const course = openPlan && {
+    readyOn: openPlan.readyOn,
+    items: openPlan.items.map(({ item: { id }, startsOn, endsOn, floatDays, isCritical }) => ({
+      id,
+      startsOn,
+      endsOn,
+      floatDays,
+      isCritical,
+    })),
+  };
+  return { revision, savedAt, isReadOnly, vehicle: data, today, readiness, held, nextMove, costs, course, ...ahead };
 }

@@ -16,6 +16,32 @@ export function moneyTable(table: MoneyTable, overview: MoneyOverview): readonly
           payments.map((one) => [one.dueOn, stockNumbers.get(one.vehicleId) ?? '', amount(one.cents), one.what]),
         ),
       ];
+    case 'open':
+      return [
+        ['Stock number', 'Vehicle', 'Days held', 'Tied up', 'Owed to lender', 'One more day costs'],
+        ...overview.openVehicles.map((one) => [
+          one.stockNumber,
+          one.title,
+          one.heldDays,
+          amount(one.tiedUpCents),
+          amount(one.owedCents),
+          amount(one.nextDayCents),
+        ]),
+      ];
+    case 'budgets':
+      return [
+        ['Group', 'Vehicles', 'Budget', 'Spent', 'Committed', 'To come', 'Left', 'Over'],
+        ...overview.budgets.map((one) => [
+          one.group ?? 'whole',
+          one.vehicles,
+          amount(one.budgetCents),
+          amount(one.spentCents),
+          amount(one.committedCents),
+          amount(one.toComeCents),
+          amount(one.leftCents),
+          one.over.map(({ vehicleId }) => stockNumbers.get(vehicleId) ?? '').join(' '),
+        ]),
+      ];
     case 'ageing':
       return [
         ['From day', 'To day', 'Vehicles', 'Tied up'],
@@ -34,14 +60,27 @@ export function moneyTable(table: MoneyTable, overview: MoneyOverview): readonly
       ];
     case 'sold':
       return [
-        ['Sold on', 'Stock number', 'Vehicle', 'Days held', 'Margin made', 'Margin planned'],
+        [
+          'Sold on',
+          'Stock number',
+          'Vehicle',
+          'Days held',
+          'Planned before holding and tax',
+          'Earned before holding and tax',
+          'Holding',
+          'Tax',
+          'Left',
+        ],
         ...overview.sold.map((one) => [
           one.soldOn,
           one.stockNumber,
           one.title,
           one.heldDays,
-          amount(one.madeCents),
           one.plannedCents === null ? null : amount(one.plannedCents),
+          amount(one.earnedCents),
+          amount(one.holdingCents),
+          amount(one.taxCents),
+          amount(one.madeCents),
         ]),
       ];
     case 'let-go':

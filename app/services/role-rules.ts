@@ -4,6 +4,7 @@ import type { CodeRequestDraft } from '../domain/codes/code-request.ts';
 import type { Role } from '../domain/fleet/shop.ts';
 import { type Rights, rightsOf } from '../domain/people/role-rights.ts';
 import type { VehicleChange } from '../domain/vehicle/change.ts';
+import { noTargets } from '../domain/vehicle/purchase.ts';
 import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 
@@ -67,14 +68,14 @@ function withoutMoney(vehicle: Vehicle, { seesPartPrices, seesCodes }: Rights): 
   return {
     ...vehicle,
     purchase: { ...vehicle.purchase, priceCents: 0, feesCents: 0, transportCents: 0, fundingPlanId: null },
-    targets: { askingCents: null, budgetCents: null, tradeValueCents: null, marginFloorCents: null },
+    targets: noTargets,
     parts: seesPartPrices
       ? vehicle.parts
       : vehicle.parts.map((part) => ({ ...part, priceCents: null, coreChargeCents: 0 })),
     codeRequests: seesCodes ? vehicle.codeRequests.map((request) => ({ ...request, feeCents: 0 })) : [],
     sublets: vehicle.sublets.map((sublet) => ({ ...sublet, quotedCents: null, invoicedCents: null })),
     otherCosts: [],
-    sale: vehicle.sale === null ? null : { ...vehicle.sale, priceCents: 0 },
+    sale: vehicle.sale === null ? null : { ...vehicle.sale, priceCents: 0, paidOffOn: null },
   };
 }
 
@@ -90,6 +91,7 @@ export function viewFor(role: Role, view: VehicleView): VehicleView {
     costs: null,
     prospect: null,
     forecast,
+    course: rights.seesForecast ? view.course : null,
     vehicle: { ...blanked, targets: { ...blanked.targets, askingCents: asking } },
   };
 }

@@ -11,6 +11,10 @@ export const nextJobsText = {
   nothing: 'Nothing can be done now: no repair is decided and no programming step is open, or all of it waits.',
   found: (vehicles: number, tasks: number) =>
     `${plural(tasks, 'thing', 'things')} to do on ${plural(vehicles, 'vehicle', 'vehicles')}.`,
+  sharedOut:
+    'Shared out among the technicians by a rule of thumb: the next vehicle to whoever is free first, as if everybody could do everything. It is often the best sharing, not always.',
+  share: (name: string, after: string | null) =>
+    after === null ? `${name}, now` : `${name}, after ${after} of other work`,
   vehicle: (place: number, stockNumber: string, title: string) => `${place}. ${stockNumber} ${title}`,
   key: (tag: string) => `key ${tag}`,
   left: (time: string) => `${time} of work left`,

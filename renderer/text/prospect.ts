@@ -38,6 +38,14 @@ export const prospectText = {
   decidesHead: 'Decides the day',
   onChainHead: 'On the way that ends last',
   basisHead: 'Rests on',
+  courseHead: 'With each wait at its middle',
+  roomHead: 'May slip by',
+  course: (readyOn: Day, today: Day) =>
+    `With every wait at its middle value it would be ready ${sayDay(readyOn, today)}; what may slip by no day is on the critical path.`,
+  courseDays: (from: Day, to: Day, today: Day) =>
+    from === to ? sayDay(from, today) : `${sayDay(from, today)} to ${sayDay(to, today)}`,
+  room: ({ floatDays, isCritical }: { readonly floatDays: number; readonly isCritical: boolean }) =>
+    isCritical ? 'no day' : plural(Math.floor(floatDays + 1e-9), 'day', 'days'),
   share: (count: number, runs: number) => `${Math.round((100 * count) / runs)} %`,
   basisWords,
 

@@ -1,6 +1,9 @@
 // Words of the work on a vehicle: labour, sublet work, other costs, checks, notes, sale. Programming has its own: programming.ts.
 import type { SignOff } from '../../app/domain/readiness/sign-off.ts';
+import { type Cents, showCents } from '../../app/domain/shared/cents.ts';
+import type { Day } from '../../app/domain/shared/day.ts';
 import { plural } from '../../app/domain/shared/text.ts';
+import { sayDay } from './say-day.ts';
 
 export const labourText = {
   add: 'Book work',
@@ -92,4 +95,10 @@ export const saleText = {
   held: (count: number) =>
     `${plural(count, 'gate still holds', 'gates still hold')} this vehicle. A sale can be recorded all the same; what is open then stays written in the record:`,
   belowCost: 'This is less than what has been spent on it.',
+  payoff: 'Lender',
+  paidOffOn: 'Lender paid on',
+  paidOffHint: 'When what was still owed under its funding plan was paid. Leave it empty until then.',
+  paidOff: (day: Day | null, today: Day) => (day === null ? 'nothing owed' : `paid ${sayDay(day, today)}`),
+  owed: (cents: Cents, dueOn: Day, today: Day) =>
+    `${showCents(cents)} still owed, ${dueOn < today ? 'was due' : 'due'} ${sayDay(dueOn, today)}`,
 } as const;

@@ -35,7 +35,7 @@ const forgotten = makeVehicle('2025-12-18', {
 const sold = makeVehicle('2026-01-05', {
   id: 'sold',
   identity: { stockNumber: 'P-3', make: 'Sandrell', model: 'Bight' },
-  sale: { soldOn: '2026-02-04', priceCents: 900_000, buyer: 'A. Buyer' },
+  sale: { soldOn: '2026-02-04', priceCents: 900_000, buyer: 'A. Buyer', paidOffOn: null },
 });
 // 7.3 % of 10,000.00 is 2.00 a day: with the 10.00 of the lot, a vehicle costs 12.00 a day.
 const shop = makeShop({ rates: { fundingRatePpm: 73_000, overheadCentsPerDay: 1_000 } });

@@ -1,4 +1,5 @@
 // Random valid vehicle records for property tests: every kind of fact, days in order and never after today, links that exist.
+
 import fc from 'fast-check';
 import type { Chase, CodeTry } from '../../app/domain/codes/request-facts.ts';
 import { plainCode } from '../../app/domain/diagnosis/scan.ts';
@@ -271,7 +272,7 @@ function assemble(facts: Facts): Vehicle {
     sale:
       facts.soldAfter === null
         ? null
-        : { soldOn: addDays(firstDay, facts.soldAfter), priceCents: 990_000, buyer: 'a buyer' },
+        : { soldOn: addDays(firstDay, facts.soldAfter), priceCents: 990_000, buyer: 'a buyer', paidOffOn: null },
   });
   const tries = [...facts.attempts].sort(([a], [b]) => (a < b ? -1 : a > b ? 1 : 0));
   return tries.reduce((so, [on, where, outcome, hour]) => tryNext(so, on, { where, outcome, hour }), vehicle);

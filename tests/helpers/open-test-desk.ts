@@ -1,9 +1,11 @@
 // A desk session on a real temporary folder, with everything outside the program recorded instead of done.
+
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { ChannelInput, ChannelName, ChannelOutput } from '../../app/contract/channels.ts';
 import { channels } from '../../app/contract/channels.ts';
+import { noTargets } from '../../app/domain/vehicle/purchase.ts';
 import type { defaultShop } from '../../app/services/default-shop.ts';
 import { type DeskSession, openDeskSession } from '../../app/services/desk-session.ts';
 import { type DeskSettings, defaultDeskSettings } from '../../app/storage/desk-settings.ts';
@@ -141,7 +143,13 @@ export function takeInOf(stockNumber: string, vin: string): ChannelInput<'vehicl
       fundingPlanId: null,
     },
     arrival: { expectedOn: null, arrivedOn: '2026-03-04' },
-    targets: { askingCents: 1_099_500, budgetCents: 150_000, tradeValueCents: 600_000, marginFloorCents: 80_000 },
+    targets: {
+      ...noTargets,
+      askingCents: 1_099_500,
+      budgetCents: 150_000,
+      tradeValueCents: 600_000,
+      marginFloorCents: 80_000,
+    },
   };
 }
 

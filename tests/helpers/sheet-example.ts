@@ -7,6 +7,7 @@ import { plainCode } from '../../app/domain/diagnosis/scan.ts';
 import type { Shop } from '../../app/domain/fleet/shop.ts';
 import { startingSignInRules } from '../../app/domain/people/sign-in.ts';
 import { firstTurnaroundSettings } from '../../app/domain/time/turnaround-settings.ts';
+import { noTargets } from '../../app/domain/vehicle/purchase.ts';
 import { reckonVehicle, type VehicleReckoning } from '../../app/domain/vehicle/reckon.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 import {
@@ -248,7 +249,13 @@ const purchase = {
   fundingPlanId: null,
 };
 
-const targets = { askingCents: 1_427_300, budgetCents: 137_100, tradeValueCents: 761_900, marginFloorCents: 95_300 };
+const targets = {
+  ...noTargets,
+  askingCents: 1_427_300,
+  budgetCents: 137_100,
+  tradeValueCents: 761_900,
+  marginFloorCents: 95_300,
+};
 
 const arrivalScan = makeScan('2026-03-04', {
   device: 'shop reader',

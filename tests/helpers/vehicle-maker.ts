@@ -22,6 +22,7 @@ import { firstTurnaroundSettings } from '../../app/domain/time/turnaround-settin
 import type { Identity } from '../../app/domain/vehicle/identity.ts';
 import type { Note } from '../../app/domain/vehicle/note.ts';
 import type { Arrival, Purchase, Targets } from '../../app/domain/vehicle/purchase.ts';
+import { noTargets } from '../../app/domain/vehicle/purchase.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 import type { Labour } from '../../app/domain/work/labour.ts';
 import type { Sublet } from '../../app/domain/work/sublet.ts';
@@ -323,13 +324,7 @@ export function makeVehicle(boughtOn: Day, about: AboutVehicle = {}): Vehicle {
       ...purchase,
     },
     arrival: { expectedOn: null, arrivedOn: boughtOn, ...arrival },
-    targets: {
-      askingCents: 1_000_000,
-      budgetCents: null,
-      tradeValueCents: null,
-      marginFloorCents: null,
-      ...targets,
-    },
+    targets: { ...noTargets, askingCents: 1_000_000, ...targets },
     scans: [],
     batteryReadings: [],
     faults: [],

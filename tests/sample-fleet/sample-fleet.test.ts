@@ -144,7 +144,7 @@ describe('as a manager would look at it', () => {
 
   it('one is over its budget, one has used up its margin, one has no price, a signature is stale, promises are overdue', () => {
     const all = open();
-    expect(all.some(({ costs }) => (costs.budgetLeftCents ?? 0) < 0)).toBe(true);
+    expect(all.some(({ costs }) => (costs.budgets.at(-1)?.leftCents ?? 0) < 0)).toBe(true);
     expect(all.some(({ costs, today }) => costs.breakEvenOn !== null && costs.breakEvenOn < today)).toBe(true);
     expect(all.some(({ vehicle }) => vehicle.targets.askingCents === null)).toBe(true);
     expect(all.some(({ readiness }) => readiness.gates.some(({ state }) => state === 'stale'))).toBe(true);

@@ -1,6 +1,8 @@
 // Forecasts over a fleet: worked out after the rows went out, kept until something changes, and tried out without keeping anything.
+
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { VehicleChange } from '../../app/domain/vehicle/change.ts';
+import { noTargets } from '../../app/domain/vehicle/purchase.ts';
 import { ForecastCache } from '../../app/services/forecast-cache.ts';
 import { openTestDesk, type TestDesk, takeInOf, testToday } from '../helpers/open-test-desk.ts';
 import { makePart, makeScan, makeShop, makeVehicle } from '../helpers/vehicle-maker.ts';
@@ -45,7 +47,7 @@ describe('kept forecasts', () => {
   });
 
   it('are none for what is sold', () => {
-    const sold = { ...vehicle, sale: { soldOn: '2026-03-10', priceCents: 1, buyer: '' } };
+    const sold = { ...vehicle, sale: { soldOn: '2026-03-10', priceCents: 1, buyer: '', paidOffOn: null } };
     expect(new ForecastCache(() => []).forecast(sold, shop, testToday)).toBeNull();
   });
 });
@@ -79,7 +81,7 @@ describe('trying out', () => {
   const asking = (askingCents: number): VehicleChange => ({
     kind: 'set',
     section: 'targets',
-    value: { askingCents, budgetCents: null, tradeValueCents: null, marginFloorCents: null },
+    value: { ...noTargets, askingCents },
   });
 
   it('moves margin and date, and keeps nothing', async () => {

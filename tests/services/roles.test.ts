@@ -1,10 +1,12 @@
 // Who may ask what, and what leaves the main process for whom: the table of roles is itself the test.
+
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type ChannelName, channels } from '../../app/contract/channels.ts';
 import { noRequestLife } from '../../app/domain/codes/request-facts.ts';
 import { nothingElseRead } from '../../app/domain/diagnosis/scan.ts';
 import type { Role } from '../../app/domain/fleet/shop.ts';
 import type { VehicleChange } from '../../app/domain/vehicle/change.ts';
+import { noTargets } from '../../app/domain/vehicle/purchase.ts';
 import { openTestDesk, type TestDesk, takeInOf, testPeople } from '../helpers/open-test-desk.ts';
 
 const vinOne = '1M8GDM9A3KP000009';
@@ -198,11 +200,11 @@ describe('the technician', () => {
     {
       kind: 'set',
       section: 'targets',
-      value: { askingCents: 1, budgetCents: null, tradeValueCents: null, marginFloorCents: null },
+      value: { ...noTargets, askingCents: 1 },
     },
     { kind: 'remove', list: 'otherCosts', id: 'cost-one' },
     { kind: 'remove', list: 'sublets', id: 'sublet-one' },
-    { kind: 'set', section: 'sale', value: { soldOn: '2026-03-18', priceCents: 1, buyer: '' } },
+    { kind: 'set', section: 'sale', value: { soldOn: '2026-03-18', priceCents: 1, buyer: '', paidOffOn: null } },
   ] satisfies VehicleChange[])('may not change what only the manager sees: %o', async (change) => {
     expect((await desk.refused('vehicle:change', { id: vehicleId, baseRevision: revision, change })).code).toBe(
       'not-allowed',

@@ -56,7 +56,7 @@ beforeAll(() => {
   writeFleet(fleet, [
     exampleVehicle,
     renamed(readyVehicle, 'vehicle-two', 'F 7/2'),
-    { ...sold, sale: { soldOn: '2026-03-18', priceCents: 1_391_100, buyer: 'A. Buyer' } },
+    { ...sold, sale: { soldOn: '2026-03-18', priceCents: 1_391_100, buyer: 'A. Buyer', paidOffOn: null } },
   ]);
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));

@@ -5,6 +5,7 @@ import { shippedFilingRules } from '../../app/domain/codes/filing-limit.ts';
 import type { Shop } from '../../app/domain/fleet/shop.ts';
 import { startingSignInRules } from '../../app/domain/people/sign-in.ts';
 import { firstTurnaroundSettings } from '../../app/domain/time/turnaround-settings.ts';
+import { noTargets } from '../../app/domain/vehicle/purchase.ts';
 import { newVehicle } from '../../app/domain/vehicle/take-in.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 
@@ -40,7 +41,7 @@ export function aVehicle(id: string, keyTag = 'K1'): Vehicle {
         fundingPlanId: null,
       },
       arrival: { expectedOn: null, arrivedOn: '2026-02-01' },
-      targets: { askingCents: null, budgetCents: null, tradeValueCents: null, marginFloorCents: null },
+      targets: noTargets,
     },
   );
 }

@@ -16,7 +16,7 @@ function line(vehicle: Vehicle, { held, costs, nextMove }: VehicleReckoning): st
     money(costs.startingMarginCents),
     money(costs.marginLeftCents),
     money(costs.marginExpectedCents),
-    money(costs.budgetLeftCents),
+    money(costs.budgets.at(-1)?.leftCents ?? null),
     costs.breakEvenOn ?? '–'.padEnd(10),
     `${held.now.what}${held.now.expectedOn ? ` (by ${held.now.expectedOn})` : ''} | ${causes.join(', ')} | ${nextMove ? `${nextMove.who}: ${nextMove.what}` : ''}`,
   ].join('  ');

@@ -20,6 +20,7 @@ export const codeWaits: readonly Untold[] = [
       keys: 2,
       asking: 20_995,
       budget: 800,
+      budgets: { parts: 250, labour: 350 },
       trade: 16_500,
       floor: 900,
     },

@@ -19,6 +19,7 @@ export const longStay: Untold = untold(
     keys: 2,
     asking: 10_495,
     budget: 1_400,
+    budgets: { parts: 350, labour: 450, sublet: 500 },
     trade: 6_300,
     floor: 500,
   },

@@ -20,6 +20,7 @@ export const partWaits: readonly Untold[] = [
       keys: 2,
       asking: 24_495,
       budget: 1_300,
+      budgets: { parts: 300, labour: 700, codes: 60 },
       trade: 18_900,
       floor: 1_000,
     },

@@ -20,6 +20,7 @@ export const programming: readonly Untold[] = [
       keys: 2,
       asking: 17_495,
       budget: 1_300,
+      budgets: { parts: 250, labour: 800, codes: 50 },
       trade: 12_700,
       floor: 900,
     },

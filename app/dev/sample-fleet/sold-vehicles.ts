@@ -10,7 +10,7 @@ import { airbagLamp, lockedGateway, lockedRadio, lostKeys } from './sold-codes.t
 import { canHaveHighVoltage, highVoltage, paint, plainWork, transmission, windscreen } from './sold-plain-work.ts';
 import { darkCluster, deadBody, engineMemory } from './sold-programming.ts';
 import type { Trouble } from './sold-trouble.ts';
-import type { Beginning } from './take-in-of.ts';
+import { type Beginning, isFunded } from './take-in-of.ts';
 import { ToldLater } from './told-later.ts';
 import { salesDay, workingDay, workingDaysAfter } from './working-days.ts';
 
@@ -18,6 +18,10 @@ const seed = 20_260_318;
 const vehicleCount = 66;
 const firstBought = '2024-12-02';
 const lastBought = '2026-01-26';
+/** Two fewer than the lender allows. */
+const workingDaysToPayOff = 3;
+/** Nobody has written down the pay-off of what was sold since: it stands as overdue. */
+const payOffNotedUntil = '2026-02-13';
 const colours = ['white', 'black', 'silver', 'grey', 'blue', 'red', 'green', 'brown', 'beige'] as const;
 const buyers = ['private buyer', 'private buyer', 'private buyer', 'returning customer', 'trades firm'] as const;
 
@@ -59,6 +63,8 @@ function beginningOf(random: Random, boughtOn: Day): Beginning {
     asking: Math.floor((retail + 900) / 100) * 100 + 95,
     budget: Math.round((price * 0.08) / 50) * 50 + 200,
     trade: Math.round((price * 0.95) / 50) * 50,
+    // The year before, the plan paid for cheaper ones too.
+    fundedFrom: 7_000,
     floor: Math.round((price * 0.06) / 50) * 50,
   };
 }
@@ -128,6 +134,8 @@ function soldStory(random: Random, boughtOn: Day): { readonly story: Untold; rea
     if (isLetGo) story.remark('Nobody wanted it at the price. Back to the trade.');
     story.sell(price, buyer);
   });
+  const paidOn = workingDaysAfter(soldOn, workingDaysToPayOff);
+  if (isFunded(beginning) && soldOn <= payOffNotedUntil) later.at(paidOn, (story) => story.payOff());
   return { story: untold(beginning, (story) => later.tell(story)), soldOn };
 }
 

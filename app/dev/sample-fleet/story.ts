@@ -214,8 +214,13 @@ export class Story extends ProgrammingStory {
     this.set('identity', { location }, people.sales);
   }
 
+  /** The bank shows the pay-off of what was sold some days ago. */
+  payOff(): void {
+    this.set('sale', { paidOffOn: this.day }, people.manager);
+  }
+
   sell(price: number, buyer: string): void {
-    const value = { soldOn: this.day, priceCents: dollars(price), buyer };
+    const value = { soldOn: this.day, priceCents: dollars(price), buyer, paidOffOn: null };
     this.change({ kind: 'set', section: 'sale', value }, people.manager);
     this.set('identity', { location: 'gone', keyTag: '' }, people.sales);
   }

@@ -1,4 +1,5 @@
 // The first page of a story: what was bought, from whom, for how much, and what it should fetch.
+import { type BudgetGroup, budgetGroups, type GroupBudgets, noGroupBudgets } from '../../domain/money/budget.ts';
 import type { Day } from '../../domain/shared/day.ts';
 import type { TakeIn } from '../../domain/vehicle/take-in.ts';
 import { type ModelKey, models } from './makes-and-models.ts';
@@ -22,16 +23,26 @@ export type Beginning = {
   /** Null: nobody has set a price yet. */
   readonly asking: number | null;
   readonly budget: number | null;
+  /** Budgets of single cost groups, where the manager has split it. */
+  readonly budgets?: Partial<Record<BudgetGroup, number>>;
   readonly trade: number | null;
+  /** Price from which the lender's plan pays. */
+  readonly fundedFrom?: number;
   readonly floor: number | null;
 };
 
 const cents = (amount: number) => amount * 100;
 const centsOrNull = (amount: number | null) => (amount === null ? null : cents(amount));
 
-/** What an auction sold for 12,000 and more is bought on the invented lender's plan, the rest with own money. */
-function isFunded({ source, price }: Beginning): boolean {
-  return price >= 12_000 && (source === sources.auction || source === sources.fleetAuction);
+function byGroup(budgets: Partial<Record<BudgetGroup, number>>): GroupBudgets {
+  const all = { ...noGroupBudgets };
+  for (const group of budgetGroups) all[group] = centsOrNull(budgets[group] ?? null);
+  return all;
+}
+
+/** What an auction sold for this much and more is bought on the invented lender's plan, the rest with own money. */
+export function isFunded({ source, price, fundedFrom = 12_000 }: Beginning): boolean {
+  return price >= fundedFrom && (source === sources.auction || source === sources.fleetAuction);
 }
 
 export function takeInOf(stockNumber: string, serial: number, beginning: Beginning): TakeIn {
@@ -66,7 +77,9 @@ export function takeInOf(stockNumber: string, serial: number, beginning: Beginni
     arrival: { expectedOn: beginning.arrivesBy, arrivedOn: null },
     targets: {
       askingCents: centsOrNull(beginning.asking),
+      pricedOn: null,
       budgetCents: centsOrNull(beginning.budget),
+      budgetByGroup: byGroup(beginning.budgets ?? {}),
       tradeValueCents: centsOrNull(beginning.trade),
       marginFloorCents: centsOrNull(beginning.floor),
     },

@@ -11,7 +11,9 @@ import type { VehicleReckoning } from '../vehicle/reckon.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { type AgedVehicle, ageingOf } from './ageing.ts';
 import { type CauseTally, type CauseTallyOfMonth, daysByCause } from './days-by-cause.ts';
+import { type FleetBudget, fleetBudgets } from './fleet-budgets.ts';
 import type { Shop } from './shop.ts';
+import { type SoldMargin, soldMargin } from './sold-margin.ts';
 import { type StockMeasures, stockMeasures } from './stock-measures.ts';
 
 export type VehicleName = { readonly id: Identifier; readonly stockNumber: string; readonly title: string };
@@ -20,11 +22,22 @@ export type MoneyOverview = {
   readonly today: Day;
   readonly open: number;
   readonly tiedUpCents: Cents;
+  /** On unsold vehicles, and on sold ones whose lender has not been paid. */
   readonly owedToLendersCents: Cents;
+  readonly owedOnSold: { readonly vehicles: number; readonly cents: Cents };
   readonly nextDayCents: Cents;
-  /** Payments on the principal from today through `dueThrough`, if nothing is sold before. */
+  /** From today through `dueThrough` if nothing more is sold before, and pay-offs that are overdue. */
   readonly due: readonly CashDay[];
   readonly dueThrough: Day;
+  /** What the figures of today are made of, the most tied up first. */
+  readonly openVehicles: readonly (VehicleName & {
+    readonly heldDays: number;
+    readonly tiedUpCents: Cents;
+    readonly owedCents: Cents;
+    readonly nextDayCents: Cents;
+  })[];
+  /** Of open vehicles. */
+  readonly budgets: readonly FleetBudget[];
   readonly ageing: readonly {
     readonly fromDays: number;
     readonly toDays: number | null;
@@ -35,13 +48,8 @@ export type MoneyOverview = {
   readonly all: CauseTally;
   /** Of the last `measures.overDays` days. */
   readonly measures: StockMeasures;
-  /** Sold in those days, the latest first. `plannedCents`: the margin at the asking price with the costs as they came; null without one. */
-  readonly sold: readonly (VehicleName & {
-    readonly soldOn: Day;
-    readonly madeCents: Cents;
-    readonly plannedCents: Cents | null;
-    readonly heldDays: number;
-  })[];
+  /** Sold in those days, the latest first. */
+  readonly sold: readonly (VehicleName & SoldMargin & { readonly soldOn: Day; readonly heldDays: number })[];
   /** Letting go is better by this much, the clearest first. */
   readonly letGo: readonly (VehicleName & { readonly betterByCents: Cents })[];
   /** Open vehicles that cannot be weighed, for want of an input. */
@@ -64,10 +72,7 @@ function nameOf({ id, identity }: Vehicle): VehicleName {
   return { id, stockNumber: identity.stockNumber, title: vehicleTitle(identity) };
 }
 
-/**
- * What Money shows, in cents and days. Margin planned is what the target left: asking price less purchase, fees, transport and the
- * reconditioning budget; null where either was not set ("common practice, no source").
- */
+/** What Money shows, in cents and days. */
 export function moneyOverview(
   vehicles: readonly OverviewVehicle[],
   shop: Shop,
@@ -87,7 +92,14 @@ export function moneyOverview(
     return funding === null ? [] : [{ vehicleId: vehicle.id, ...funding }];
   });
   const dueThrough = addDays(today, dueDays);
-  const due = cashCalendar(funded, { from: today, through: dueThrough });
+  const owed = vehicles.flatMap(({ vehicle, reckoning }) => {
+    const { payoff } = reckoning.costs;
+    return payoff === null || vehicle.sale === null
+      ? []
+      : [{ ...payoff, vehicleId: vehicle.id, soldOn: vehicle.sale.soldOn }];
+  });
+  const owedOnSoldCents = sumCents(owed.map(({ cents }) => cents));
+  const due = cashCalendar(funded, owed, { from: today, through: dueThrough });
   const tallies = daysByCause(
     vehicles.map(({ vehicle, reckoning: { held, costs } }) => ({
       boughtOn: vehicle.purchase.boughtOn,
@@ -97,20 +109,10 @@ export function moneyOverview(
     })),
   );
   const sold = vehicles.flatMap(({ vehicle, reckoning: { held, costs } }) => {
-    const { sale, targets } = vehicle;
+    const { sale } = vehicle;
     if (sale === null || sale.soldOn <= from || sale.soldOn > today) return [];
-    const { askingCents, budgetCents } = targets;
-    const isPlanned = askingCents !== null && budgetCents !== null;
-    const plannedCents = isPlanned ? askingCents - costs.acquisitionCents - budgetCents : null;
-    return [
-      {
-        ...nameOf(vehicle),
-        soldOn: sale.soldOn,
-        madeCents: costs.marginExpectedCents ?? 0,
-        plannedCents,
-        heldDays: held.heldDays,
-      },
-    ];
+    const margin = soldMargin(vehicle, costs);
+    return margin === null ? [] : [{ ...nameOf(vehicle), ...margin, soldOn: sale.soldOn, heldDays: held.heldDays }];
   });
   const weighed = open.map(({ vehicle, prospect }) => ({ vehicle, weighed: prospect?.weighed ?? null }));
   const letGo = weighed.flatMap(({ vehicle, weighed: outcome }) =>
@@ -118,15 +120,35 @@ export function moneyOverview(
       ? [{ ...nameOf(vehicle), betterByCents: -outcome.value.advantageCents }]
       : [],
   );
-  const named = new Set(due.flatMap(({ payments }) => payments.map(({ vehicleId }) => vehicleId)));
+  const budgets = fleetBudgets(
+    open.map(({ vehicle, reckoning }) => ({ vehicleId: vehicle.id, budgets: reckoning.costs.budgets })),
+  );
+  const named = new Set([
+    ...due.flatMap(({ payments }) => payments.map(({ vehicleId }) => vehicleId)),
+    ...budgets.flatMap(({ over }) => over.map(({ vehicleId }) => vehicleId)),
+  ]);
   return {
     today,
     open: open.length,
     tiedUpCents: sumCents(aged.map(({ tiedUpCents }) => tiedUpCents)),
-    owedToLendersCents: sumCents(open.map(({ reckoning }) => reckoning.costs.fundingBalanceCents ?? 0)),
+    owedToLendersCents: sumCents([
+      owedOnSoldCents,
+      ...open.map(({ reckoning }) => reckoning.costs.fundingBalanceCents ?? 0),
+    ]),
+    owedOnSold: { vehicles: owed.length, cents: owedOnSoldCents },
     nextDayCents: sumCents(open.map(({ reckoning }) => reckoning.costs.nextDayCents)),
     due,
     dueThrough,
+    openVehicles: open
+      .map(({ vehicle, reckoning: { held, costs } }) => ({
+        ...nameOf(vehicle),
+        heldDays: held.heldDays,
+        tiedUpCents: costs.spentCents,
+        owedCents: costs.fundingBalanceCents ?? 0,
+        nextDayCents: costs.nextDayCents,
+      }))
+      .sort((a, b) => b.tiedUpCents - a.tiedUpCents),
+    budgets,
     ageing: ageingOf(aged, shop.ageingBands).map((band) => ({ ...band, vehicles: band.vehicles.length })),
     months: tallies.months.slice(-12),
     all: tallies.all,
@@ -141,7 +163,7 @@ export function moneyOverview(
     sold: sold.sort((a, b) => (a.soldOn < b.soldOn ? 1 : -1)),
     letGo: letGo.sort((a, b) => b.betterByCents - a.betterByCents),
     notWeighed: weighed.filter(({ weighed: outcome }) => outcome !== null && !outcome.ok).length,
-    names: open.filter(({ vehicle }) => named.has(vehicle.id)).map(({ vehicle }) => nameOf(vehicle)),
+    names: vehicles.filter(({ vehicle }) => named.has(vehicle.id)).map(({ vehicle }) => nameOf(vehicle)),
     slowest,
   };
 }

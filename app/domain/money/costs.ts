@@ -1,9 +1,10 @@
 // What a vehicle has cost, what is committed, what is still to come, and what is left of its margin. The rules of each part are elsewhere.
-import type { NamedKinds } from '../codes/code-name.ts';
 import type { Person, SellingTerms } from '../fleet/shop.ts';
 import { type Cents, sumCents } from '../shared/cents.ts';
 import { addDays, type Day, laterDay } from '../shared/day.ts';
+import type { WorkingCalendar } from '../time/working-calendar.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
+import { type BudgetRow, budgetGroups, budgetRows } from './budget.ts';
 import {
   type CostGroup,
   type CostLine,
@@ -17,6 +18,7 @@ import {
 import { type CurtailmentPayment, curtailmentPayments } from './curtailments.ts';
 import { marginTax, type SaleTax } from './margin-tax.ts';
 import { lowerOfCostAndRealisable, stockCostCents } from './net-realisable.ts';
+import { openPayoff, type Payoff } from './payoff.ts';
 import { furtherValueLoss, type ValueLossCurve } from './value-loss.ts';
 import {
   furtherVehicleHolding,
@@ -51,13 +53,14 @@ export type Costs = {
   readonly marginUsedBasisPoints: number | null;
   /** The last day on which the expected margin is not negative if nothing but holding, and value lost with age, is added; null when not foreseeable. */
   readonly breakEvenOn: Day | null;
-  readonly budgetCents: Cents | null;
-  /** Of the budget, after reconditioning spent, committed and to come. Negative: over budget. */
-  readonly budgetLeftCents: Cents | null;
+  /** By cost group, the whole as the last one. */
+  readonly budgets: readonly BudgetRow[];
   /** By how much the cost is above what it can be expected to bring, see net-realisable.ts; 0 when it is not, null when not known or sold. */
   readonly writeDownCents: Cents | null;
-  /** Owed to the lender at the end of today; null without a plan or once it is sold. */
+  /** Owed to the lender at the end of today while it is unsold; null without a plan. */
   readonly fundingBalanceCents: Cents | null;
+  /** Still owed to the lender of a sold one. */
+  readonly payoff: Payoff | null;
   readonly nextPayment: CurtailmentPayment | null;
   /** All payments on the principal from the draw to the sale, or to half a year from today. */
   readonly payments: readonly CurtailmentPayment[];
@@ -70,7 +73,7 @@ export type Costs = {
 /** Days from today up to which payments on the principal are named. */
 const paymentsAhead = 183;
 
-const reconditioning: readonly CostGroup[] = ['parts', 'cores', 'labour', 'sublet', 'codes', 'other'];
+const reconditioning: readonly CostGroup[] = budgetGroups;
 
 function total(lines: readonly CostLine[], keep: (line: CostLine) => boolean): Cents {
   return sumCents(lines.filter(keep).map((line) => line.cents));
@@ -78,11 +81,11 @@ function total(lines: readonly CostLine[], keep: (line: CostLine) => boolean): C
 
 /** What the money of a vehicle is reckoned by. */
 export type CostShop = HoldingTerms & {
-  readonly codeKinds?: NamedKinds;
   readonly people: readonly Person[];
   readonly saleTax: SaleTax;
   readonly selling: Pick<SellingTerms, 'retailCents'>;
   readonly valueLoss: ValueLossCurve;
+  readonly calendar: WorkingCalendar;
 };
 
 function holdingLines({ funding, fundingCost, ownInterestCents, overheadCents }: VehicleHolding): CostLine[] {
@@ -117,13 +120,13 @@ export function reckonCosts(
 ): Costs {
   const { purchase, targets, sale } = vehicle;
   const withoutAmount = missingAmounts(vehicle);
-  const holding = vehicleHolding(vehicle, shop, { until: sale?.soldOn ?? today, heldDays });
+  const holding = vehicleHolding(vehicle, shop, { until: sale?.paidOffOn ?? sale?.soldOn ?? today, heldDays });
   const lines: CostLine[] = [
     ...purchaseLines(vehicle),
     ...partLines(vehicle),
     ...labourLines(vehicle, shop.rates, shop.people),
     ...subletLines(vehicle),
-    ...codeLines(vehicle, shop.codeKinds),
+    ...codeLines(vehicle),
     ...vehicle.otherCosts.map(
       (cost): CostLine => ({ group: 'other', state: 'spent', what: cost.what, cents: cost.amountCents }),
     ),
@@ -141,7 +144,6 @@ export function reckonCosts(
   const left = priceCents === null || taxCents === null ? null : priceCents - taxCents;
   const startingMarginCents = priceCents === null ? null : priceCents - acquisitionCents;
   const marginExpectedCents = left === null ? null : left - spentCents - committedCents - toComeCents;
-  const budgetUsedCents = total(lines, (line) => reconditioning.includes(line.group));
   const further = furtherVehicleHolding(vehicle, shop, { today, heldDays });
   const lost = priceCents === null ? () => 0 : furtherValueLoss(shop.valueLoss, priceCents, heldDays);
   const marginAfter = (days: number): Cents => {
@@ -187,10 +189,10 @@ export function reckonCosts(
         ? null
         : Math.round(((reconditioningCents + holding.totalCents) * 10_000) / startingMarginCents),
     breakEvenOn: breakEven(),
-    budgetCents: targets.budgetCents,
-    budgetLeftCents: targets.budgetCents === null ? null : targets.budgetCents - budgetUsedCents,
+    budgets: budgetRows(targets, lines),
     writeDownCents: realisable?.writeDownCents ?? null,
     fundingBalanceCents: sale === null ? (holding.fundingCost?.balanceCents ?? null) : null,
+    payoff: openPayoff(vehicle, shop),
     nextPayment: sale === null ? (holding.fundingCost?.nextDue ?? null) : null,
     payments:
       holding.funding === null

@@ -2,7 +2,7 @@
 import { type Cents, roundToCents, sumCents } from '../shared/cents.ts';
 import { addDays, type Day, laterDay } from '../shared/day.ts';
 import { type CurtailmentPayment, curtailmentPayments, type Draw } from './curtailments.ts';
-import { daysBetweenBy, yearLength } from './day-count.ts';
+import { yearFraction, yearLength } from './day-count.ts';
 import type { FundingPlan } from './funding-plan.ts';
 
 /** Nights with one balance and one rate. The nights are those from `from` up to, and without, the night of `to`. */
@@ -55,7 +55,7 @@ function spansOf(
   for (const day of marks) if (day > drawnOn && day < until) edges.add(day);
   const days = [...edges].sort();
   const countTo = (day: Day) =>
-    day <= chargedFrom ? 0 : daysBetweenBy(plan.dayCount, chargedFrom, day, day === until ? until : null);
+    day <= chargedFrom ? 0 : yearFraction(plan.dayCount, chargedFrom, day, day === until ? until : null).numerator;
   const spans: InterestSpan[] = [];
   let balanceCents = principalCents;
   let paid = 0;

@@ -1,13 +1,9 @@
 // What holding a vehicle costs: simple interest on its purchase price and an amount a day. Real funding terms are not here.
 import type { Rates } from '../fleet/shop.ts';
 import { type Cents, checkCents, roundToCents } from '../shared/cents.ts';
+import { yearLength } from './day-count.ts';
 
 const partsPerMillion = 1_000_000n;
-
-/** The year's length the day count divides by: ISDA 2006 Definitions 4.16 (d) Actual/365 (Fixed), (e) Actual/360. */
-export function daysInYear(dayCount: Rates['dayCount']): number {
-  return dayCount === 'actual-360' ? 360 : 365;
-}
 
 /**
  * Simple interest in cents on `principalCents` for whole `days` at `ratePpm` parts per million a year, rounded once to the nearest cent.
@@ -19,7 +15,7 @@ export function simpleInterestCents(
   { fundingRatePpm, dayCount }: Pick<Rates, 'fundingRatePpm' | 'dayCount'>,
 ): Cents {
   const numerator = BigInt(principalCents) * BigInt(fundingRatePpm) * BigInt(days);
-  return roundToCents(numerator, partsPerMillion * BigInt(daysInYear(dayCount)));
+  return roundToCents(numerator, partsPerMillion * BigInt(yearLength(dayCount)));
 }
 
 export type HoldingCost = { readonly interestCents: Cents; readonly overheadCents: Cents };

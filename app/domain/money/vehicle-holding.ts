@@ -44,7 +44,8 @@ export type VehicleHolding = {
 
 /**
  * Cost of holding up to `until` after `heldDays`, in cents. Interest on own money runs on what the plan did not lend at the draw; what is
- * paid back to the lender on the way is not charged again as own money (common practice differs, no source).
+ * paid back to the lender on the way is not charged again as own money (common practice differs, no source). A sold vehicle's lender
+ * charges interest up to the day of the pay-off where the record names it, else up to the sale.
  */
 export function vehicleHolding(
   vehicle: Pick<Vehicle, 'purchase' | 'targets'>,

@@ -132,8 +132,3 @@ export function stepReadiness(named: NamedPlan, facts: PlanFacts): readonly Step
   const index = indexOf(named.plan);
   return named.plan.steps.map((step) => readinessOf(step, named, index, facts));
 }
-
-/** The first step in the plan's order that can start now; null when nothing can. */
-export function nextStep(readiness: readonly StepReadiness[]): StepReadiness | null {
-  return readiness.find(({ state }) => state === 'can-start') ?? null;
-}

@@ -112,15 +112,15 @@ export function verifyGates(
 }
 
 function priceGate({ targets }: Vehicle): Gate {
-  const gate = { key: 'price', title: 'Asking price set', metOn: null };
-  if (targets.askingCents !== null) return { ...gate, state: 'met', items: [] };
+  const gate = { key: 'price', title: 'Asking price set' };
+  if (targets.askingCents !== null) return { ...gate, state: 'met', metOn: targets.pricedOn, items: [] };
   const item: GateItem = {
     text: 'Asking price is missing',
     who: 'manager',
     since: null,
     place: { section: 'targets' },
   };
-  return { ...gate, state: 'open', items: [item] };
+  return { ...gate, state: 'open', metOn: null, items: [item] };
 }
 
 /** The checks that make it fit to be seen, and its price. */

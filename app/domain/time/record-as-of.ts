@@ -35,15 +35,18 @@ function lifeAsOf({ chases, tries, filing, keptWarnings, closedOn, closedWhy }: 
 }
 
 /**
- * What the record said at the end of `day`. Facts without a date of their own (targets, what a job is
- * linked to, which plan it follows) are taken as they are now: the record does not say when they were set.
+ * What the record said at the end of `day`. Facts without a date of their own (budgets, what a job is linked to, which plan it
+ * follows) are taken as they are now: the record does not say when they were set. The asking price is the present one from its first day.
  */
 export function recordAsOf(vehicle: Vehicle, day: Day): Vehicle {
   const past = (other: Day | null): Day | null => (other !== null && other <= day ? other : null);
+  const { pricedOn } = vehicle.targets;
+  const isPricedLater = pricedOn !== null && pricedOn > day;
   return {
     ...vehicle,
     purchase: { ...vehicle.purchase, paperReceivedOn: past(vehicle.purchase.paperReceivedOn) },
     arrival: { ...vehicle.arrival, arrivedOn: past(vehicle.arrival.arrivedOn) },
+    targets: isPricedLater ? { ...vehicle.targets, askingCents: null, pricedOn: null } : vehicle.targets,
     scans: vehicle.scans.filter((scan) => scan.takenOn <= day),
     batteryReadings: vehicle.batteryReadings.filter((reading) => reading.measuredOn <= day),
     faults: vehicle.faults
@@ -98,7 +101,7 @@ export function changeDays(vehicle: Vehicle): readonly Day[] {
   const add = (...found: readonly (Day | null)[]) => {
     for (const day of found) if (day !== null) days.add(day);
   };
-  add(vehicle.purchase.paperReceivedOn, vehicle.arrival.arrivedOn);
+  add(vehicle.purchase.paperReceivedOn, vehicle.arrival.arrivedOn, vehicle.targets.pricedOn);
   for (const scan of vehicle.scans) add(scan.takenOn);
   for (const fault of vehicle.faults) add(fault.foundOn, fault.decision?.decidedOn ?? null, fault.doneOn);
   for (const job of vehicle.jobs)

@@ -9,6 +9,7 @@ import type { Stamp } from '../shared/fact.ts';
 import { fail, ok, type Result } from '../shared/result.ts';
 import type { FactList, PutChange, RemoveChange, VehicleChange } from './change.ts';
 import type { ChangeProblem } from './change-problem.ts';
+import { withDatedPrice } from './dated-price.ts';
 import { factProblems } from './fact-rules.ts';
 import type { Market } from './market.ts';
 import { sectionProblems } from './section-rules.ts';
@@ -121,7 +122,10 @@ export function applyChange(
   switch (change.kind) {
     case 'set': {
       const problems = sectionProblems(change, vehicle, context);
-      return problems.length > 0 ? fail(problems) : ok({ ...vehicle, [change.section]: change.value });
+      if (problems.length > 0) return fail(problems);
+      return change.section === 'targets'
+        ? ok({ ...vehicle, targets: withDatedPrice(vehicle.targets, change.value, context.today) })
+        : ok({ ...vehicle, [change.section]: change.value });
     }
     case 'put': {
       const problems = [

@@ -1,5 +1,6 @@
 // What was bought, from whom, for how much, and what came with it; the arrival; the targets; the sale.
 import { z } from 'zod';
+import { groupBudgetsSchema, noGroupBudgets } from '../money/budget.ts';
 import { positiveCentsSchema } from '../shared/cents.ts';
 import { daySchema } from '../shared/day.ts';
 import { identifierSchema } from '../shared/identifier.ts';
@@ -26,13 +27,31 @@ export type Arrival = z.infer<typeof arrivalSchema>;
 
 export const targetsSchema = z.strictObject({
   askingCents: positiveCentsSchema.nullable(),
-  /** Reconditioning budget: parts, labour, sublet, codes and other costs. */
+  /** Since when it has had an asking price, whatever the price was; null without one, or when nobody has said. */
+  pricedOn: daySchema.nullable(),
+  /** Reconditioning budget of the whole: parts, cores, labour, sublet, codes and other costs; null: the sum of the groups, if any. */
   budgetCents: positiveCentsSchema.nullable(),
+  budgetByGroup: groupBudgetsSchema,
   /** What the trade would pay today for the vehicle as it stands. */
   tradeValueCents: positiveCentsSchema.nullable(),
   marginFloorCents: positiveCentsSchema.nullable(),
 });
 export type Targets = z.infer<typeof targetsSchema>;
 
-export const saleSchema = z.strictObject({ soldOn: daySchema, priceCents: positiveCentsSchema, buyer: lineSchema(80) });
+export const noTargets: Targets = {
+  askingCents: null,
+  pricedOn: null,
+  budgetCents: null,
+  budgetByGroup: noGroupBudgets,
+  tradeValueCents: null,
+  marginFloorCents: null,
+};
+
+export const saleSchema = z.strictObject({
+  soldOn: daySchema,
+  priceCents: positiveCentsSchema,
+  buyer: lineSchema(80),
+  /** When the lender was paid what was still owed; null while it is owed, or with own money. */
+  paidOffOn: daySchema.nullable(),
+});
 export type Sale = z.infer<typeof saleSchema>;

@@ -1,10 +1,14 @@
 // Rules inside one section of the record that a schema cannot say: the VIN, and days that must be in order.
+
+import { groupBudgetsCents } from '../money/budget.ts';
 import { assertNever } from '../shared/assert-never.ts';
+import { showCents } from '../shared/cents.ts';
 import type { Day } from '../shared/day.ts';
 import type { SetChange } from './change.ts';
 import type { ChangeProblem } from './change-problem.ts';
 import type { Identity } from './identity.ts';
 import type { Market } from './market.ts';
+import type { Sale, Targets } from './purchase.ts';
 import type { Vehicle } from './vehicle.ts';
 import { readVin } from './vin.ts';
 
@@ -32,6 +36,29 @@ function happened(today: Day, boughtOn: Day, field: string, name: string, day: D
   if (day < boughtOn)
     return [{ field, sentence: `${name} (${day}) is before the purchase (${boughtOn}). Correct one of the two days.` }];
   return [];
+}
+
+/** The price may be older than the purchase: some are priced before they are bought. */
+function targetProblems(targets: Targets, today: Day): ChangeProblem[] {
+  const problems = happened(today, '1900-01-01', 'pricedOn', 'The day of the asking price', targets.pricedOn);
+  const groups = groupBudgetsCents(targets);
+  if (targets.budgetCents !== null && groups !== null && groups > targets.budgetCents)
+    problems.push({
+      field: 'budgetCents',
+      sentence: `The budgets of the groups come to ${showCents(groups)}, more than this. Raise it, lower one of them, or leave it empty.`,
+    });
+  return problems;
+}
+
+function saleProblems(sale: Sale, boughtOn: Day, today: Day): ChangeProblem[] {
+  const problems = happened(today, boughtOn, 'soldOn', 'The day of the sale', sale.soldOn);
+  problems.push(...happened(today, boughtOn, 'paidOffOn', 'The day the lender was paid', sale.paidOffOn));
+  if (problems.length === 0 && sale.paidOffOn !== null && sale.paidOffOn < sale.soldOn)
+    problems.push({
+      field: 'paidOffOn',
+      sentence: `The lender would have been paid (${sale.paidOffOn}) before the sale (${sale.soldOn}). Correct one of the two days.`,
+    });
+  return problems;
 }
 
 /** What is wrong with a section as a whole, as seen today and beside the rest of the record; empty when nothing is. */
@@ -63,11 +90,9 @@ export function sectionProblems(
     case 'arrival':
       return happened(today, vehicle.purchase.boughtOn, 'arrivedOn', 'The day of arrival', change.value.arrivedOn);
     case 'targets':
-      return [];
+      return targetProblems(change.value, today);
     case 'sale':
-      return change.value === null
-        ? []
-        : happened(today, vehicle.purchase.boughtOn, 'soldOn', 'The day of the sale', change.value.soldOn);
+      return change.value === null ? [] : saleProblems(change.value, vehicle.purchase.boughtOn, today);
     default:
       return assertNever(change, 'section');
   }

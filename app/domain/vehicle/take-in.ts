@@ -5,8 +5,9 @@ import type { Identifier } from '../shared/identifier.ts';
 import { fail, ok, type Result } from '../shared/result.ts';
 import type { ChangeContext } from './apply-change.ts';
 import type { ChangeProblem } from './change-problem.ts';
+import { withDatedPrice } from './dated-price.ts';
 import { identitySchema } from './identity.ts';
-import { arrivalSchema, purchaseSchema, targetsSchema } from './purchase.ts';
+import { arrivalSchema, noTargets, purchaseSchema, targetsSchema } from './purchase.ts';
 import { sectionProblems } from './section-rules.ts';
 import type { Vehicle } from './vehicle.ts';
 
@@ -18,11 +19,13 @@ export const takeInSchema = z.strictObject({
 });
 export type TakeIn = z.infer<typeof takeInSchema>;
 
+/** A price that comes with the purchase is taken to have been asked since it. */
 export function newVehicle(id: Identifier, stamp: Stamp, takeIn: TakeIn): Vehicle {
   return {
     id,
     takenIn: stamp,
     ...takeIn,
+    targets: withDatedPrice(noTargets, takeIn.targets, takeIn.purchase.boughtOn),
     scans: [],
     batteryReadings: [],
     faults: [],
@@ -46,7 +49,7 @@ export function takeInVehicle(
   context: Omit<ChangeContext, 'rulePack' | 'codeKinds'>,
 ): Result<Vehicle, readonly ChangeProblem[]> {
   const vehicle = newVehicle(id, context.stamp, takeIn);
-  const problems = (['identity', 'purchase', 'arrival'] as const).flatMap((section) => {
+  const problems = (['identity', 'purchase', 'arrival', 'targets'] as const).flatMap((section) => {
     const change = { kind: 'set', section, value: takeIn[section] } as Parameters<typeof sectionProblems>[0];
     return sectionProblems(change, vehicle, context).map((problem) => ({
       ...problem,

@@ -8,6 +8,8 @@ export type WorkEvent = {
   readonly on: Day;
   /** Instant of entry where it tells the order within a day; null for facts that are updated later (a part fitted, a fault finished). */
   readonly enteredAt: string | null;
+  /** How long it took, where it was booked after it was done; null for what is entered as it happens. */
+  readonly minutes: number | null;
   readonly touches: readonly WorkTouch[];
   readonly what: string;
 };
@@ -34,6 +36,7 @@ export function workEvents(vehicle: Vehicle): readonly WorkEvent[] {
     events.push({
       on: labour.workedOn,
       enteredAt: labour.entered.at,
+      minutes: labour.minutes,
       touches: touchesOf(labour.area),
       what: labour.what,
     });
@@ -43,6 +46,7 @@ export function workEvents(vehicle: Vehicle): readonly WorkEvent[] {
     events.push({
       on: attempt.on,
       enteredAt: attempt.entered.at,
+      minutes: null,
       touches: job && doesStepTouch(job, attempt.stepId) ? touchesOf('control-module') : [],
       what: `programming attempt on ${job?.title ?? 'a module'}`,
     });
@@ -50,30 +54,58 @@ export function workEvents(vehicle: Vehicle): readonly WorkEvent[] {
   for (const part of vehicle.parts) {
     if (part.fittedOn === null) continue;
     const touches = touchesOf(areaOfFault(vehicle, part.faultId));
-    events.push({ on: part.fittedOn, enteredAt: null, touches, what: `${part.what} fitted` });
+    events.push({ on: part.fittedOn, enteredAt: null, minutes: null, touches, what: `${part.what} fitted` });
   }
   for (const sublet of vehicle.sublets) {
     if (sublet.backOn === null) continue;
-    events.push({ on: sublet.backOn, enteredAt: null, touches: touchesOf(sublet.area), what: `${sublet.what} back` });
+    events.push({
+      on: sublet.backOn,
+      enteredAt: null,
+      minutes: null,
+      touches: touchesOf(sublet.area),
+      what: `${sublet.what} back`,
+    });
   }
   for (const fault of vehicle.faults) {
     if (fault.doneOn === null) continue;
-    events.push({ on: fault.doneOn, enteredAt: null, touches: touchesOf(fault.area), what: `${fault.what} finished` });
+    events.push({
+      on: fault.doneOn,
+      enteredAt: null,
+      minutes: null,
+      touches: touchesOf(fault.area),
+      what: `${fault.what} finished`,
+    });
   }
   return events.sort((a, b) => compareDays(a.on, b.on));
 }
 
+const msPerMinute = 60_000;
+
+/** Whole or part minutes from one instant to another. */
+function minutesBetween(from: string, to: string): number {
+  return (Date.parse(to) - Date.parse(from)) / msPerMinute;
+}
+
 /**
- * The first event that came after something signed or scanned and touched what it vouches for; null when nothing did.
- * Within the same day only events whose entry is timed are held against it: a part fitted that day was normally fitted before.
+ * Whether an event came after something signed or scanned. On another day the days tell. Within a day: an attempt by the instant of its
+ * entry; booked labour, which is entered when it is over, only if its time fits between the signature and the entry, because work that
+ * does not fit was begun before; what carries no instant (a part fitted, a fault finished) was normally done before. What may have come
+ * after counts as after: signing again costs less than a signature that vouches for nothing. Own rule ("common practice, no source").
  */
+function cameAfter(event: WorkEvent, vouched: { readonly on: Day; readonly enteredAt: string }): boolean {
+  if (event.on !== vouched.on) return event.on > vouched.on;
+  if (event.enteredAt === null || event.enteredAt <= vouched.enteredAt) return false;
+  return event.minutes === null || minutesBetween(vouched.enteredAt, event.enteredAt) >= event.minutes;
+}
+
+/** The first event that came after something signed or scanned and touched what it vouches for; null when nothing did. */
 export function laterTouch(
   events: readonly WorkEvent[],
   vouched: { readonly on: Day; readonly enteredAt: string },
   staleAfter: readonly WorkTouch[],
 ): WorkEvent | null {
-  const isLater = (event: WorkEvent) =>
-    event.on > vouched.on ||
-    (event.on === vouched.on && event.enteredAt !== null && event.enteredAt > vouched.enteredAt);
-  return events.find((event) => isLater(event) && event.touches.some((touch) => staleAfter.includes(touch))) ?? null;
+  return (
+    events.find((event) => cameAfter(event, vouched) && event.touches.some((touch) => staleAfter.includes(touch))) ??
+    null
+  );
 }

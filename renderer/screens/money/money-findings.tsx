@@ -1,6 +1,7 @@
 // The findings of Money, each drawn from the overview that the program reckoned. Nothing is reckoned here but what goes where.
 import type { MoneyView } from '../../../app/contract/money-view.ts';
 import { showCents } from '../../../app/domain/shared/cents.ts';
+import { showDaysIn } from '../../../app/domain/sheets/sheet-words.ts';
 import { causesInOrder, standingNames } from '../../../app/domain/time/cause.ts';
 import { causeLooks } from '../../../app/domain/time/cause-look.ts';
 import { goTo } from '../../state/route-store.ts';
@@ -12,12 +13,12 @@ import { RowBars } from '../../ui/row-bars.tsx';
 import { showWholeUnits } from '../../ui/whole-units.ts';
 import { Finding } from './finding.tsx';
 
-type Shown = { readonly overview: MoneyView['overview']; readonly currency: string };
+export type Shown = { readonly overview: MoneyView['overview']; readonly currency: string };
 
 /** Rows drawn in a picture; the table has all. */
-const mostBars = 20;
+export const mostBars = 20;
 
-function VehicleLink({
+export function VehicleLink({
   id,
   stockNumber,
   title,
@@ -49,10 +50,10 @@ export function Due({ overview, currency }: Shown) {
           return {
             key: `${dueOn} ${vehicleId} ${what}`,
             cells: [
-              text.sayDay(dueOn, today),
+              dueOn < today ? text.overdue(text.sayDay(dueOn, today)) : text.sayDay(dueOn, today),
               name ? <VehicleLink key="link" {...name} /> : '',
               showCents(cents),
-              what,
+              showDaysIn(what),
             ],
           };
         }),
@@ -62,7 +63,7 @@ export function Due({ overview, currency }: Shown) {
         label={title}
         rows={due.slice(0, mostBars).map(({ dueOn, cents }) => ({
           key: dueOn,
-          label: text.sayDay(dueOn, today),
+          label: dueOn < today ? text.overdue(text.sayDay(dueOn, today)) : text.sayDay(dueOn, today),
           segments: [{ key: 'due', value: cents, fill: hatchUrl('programming') }],
           figure: showWholeUnits(cents),
         }))}
@@ -148,49 +149,6 @@ export function DaysByCause({ overview }: Shown) {
             isOpen: causeLooks[cause].hatch === 'open',
           })),
           figure: String(heldDays),
-        }))}
-      />
-    </Finding>
-  );
-}
-
-export function Sold({ overview, currency }: Shown) {
-  const { sold, today } = overview;
-  const title = text.findings.sold(overview);
-  return (
-    <Finding
-      table="sold"
-      title={title}
-      unit={text.unit.sold(currency)}
-      columns={[
-        { head: text.vehicle },
-        { head: text.soldOn },
-        { head: text.daysHeld, isAmount: true },
-        { head: text.made, isAmount: true },
-        { head: text.planned, isAmount: true },
-      ]}
-      rows={sold.map((one) => ({
-        key: one.id,
-        cells: [
-          <VehicleLink key="link" {...one} />,
-          text.sayDay(one.soldOn, today),
-          one.heldDays,
-          showCents(one.madeCents),
-          one.plannedCents === null ? '–' : showCents(one.plannedCents),
-        ],
-      }))}
-    >
-      <RowBars
-        label={title}
-        rows={sold.slice(0, mostBars).map((one) => ({
-          key: one.id,
-          label: `${one.stockNumber}, ${text.sayDay(one.soldOn, today)}`,
-          segments: [{ key: 'made', value: one.madeCents, fill: hatchUrl(one.madeCents < 0 ? 'idle' : 'work') }],
-          mark: one.plannedCents,
-          figure: text.madeOf(
-            showWholeUnits(one.madeCents),
-            one.plannedCents === null ? null : showWholeUnits(one.plannedCents),
-          ),
         }))}
       />
     </Finding>

@@ -9,7 +9,8 @@ import { errorSentence } from '../../text/errors.ts';
 import { moneyScreenText as text } from '../../text/money.ts';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
-import { Ageing, DaysByCause, Due, LetGo, Slowest, Sold } from './money-findings.tsx';
+import { Budgets, OpenVehicles, Sold } from './margin-findings.tsx';
+import { Ageing, DaysByCause, Due, LetGo, Slowest } from './money-findings.tsx';
 
 type Reading = { readonly view: MoneyView | null; readonly trouble: string };
 
@@ -19,7 +20,7 @@ function Figures({ view }: { readonly view: MoneyView }) {
   const { labels, ratio } = text;
   const rows = [
     [labels.tiedUp, text.tiedUp(overview.tiedUpCents, overview.open)],
-    [labels.owed, showCents(overview.owedToLendersCents)],
+    [labels.owed, text.owed(overview.owedToLendersCents, overview.owedOnSold)],
     [labels.nextDay, showCents(overview.nextDayCents)],
     [labels.idle, text.idle(all.idleDays, all.idleCents)],
     [labels.daysSupply, ratio(measures.daysSupply, 0)],
@@ -38,7 +39,9 @@ function Figures({ view }: { readonly view: MoneyView }) {
           </div>
         ))}
       </dl>
-      <p className="money-hint">{text.measuresHint(measures.overDays)}</p>
+      <p className="money-hint">
+        {text.measuresHint(measures.overDays)} {text.measuresMadeOf(measures)}
+      </p>
     </section>
   );
 }
@@ -84,12 +87,14 @@ function Fleet({ currency }: { readonly currency: string }) {
         <div>
           <LetGo {...shown} />
           <Due {...shown} />
+          <OpenVehicles {...shown} />
           <Ageing {...shown} />
           <Slowest {...shown} />
         </div>
         <div>
           <DaysByCause {...shown} />
           <Sold {...shown} />
+          <Budgets {...shown} />
         </div>
       </div>
     </>

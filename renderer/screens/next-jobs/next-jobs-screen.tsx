@@ -5,6 +5,7 @@ import { showCents } from '../../../app/domain/shared/cents.ts';
 import { showMinutes } from '../../../app/domain/sheets/sheet-words.ts';
 import { cautions } from '../../../app/domain/work/cautions.ts';
 import { useDesk } from '../../state/desk-store.ts';
+
 import { goTo } from '../../state/route-store.ts';
 import { useReading } from '../../state/use-reading.ts';
 import { nextJobsText } from '../../text/next-jobs.ts';
@@ -40,8 +41,10 @@ function TaskLine({ task, vehicle }: { readonly task: Task; readonly vehicle: Ve
 }
 
 function VehicleBlock({ vehicle, place, currency }: { vehicle: Vehicle; place: number; currency: string }) {
-  const { stockNumber, title, location, keyTag, minutesLeft, lossCentsPerDay, why, tasks } = vehicle;
+  const { stockNumber, title, location, keyTag, minutesLeft, lossCentsPerDay, why, share, tasks } = vehicle;
+  const after = share === null || share.startsInMinutes === 0 ? null : showMinutes(share.startsInMinutes);
   const about = [
+    share === null ? '' : nextJobsText.share(share.name, after),
     location,
     keyTag === '' ? '' : nextJobsText.key(keyTag),
     nextJobsText.left(showMinutes(minutesLeft)),
@@ -125,7 +128,10 @@ export function NextJobsScreen() {
   return (
     <div className="next-jobs">
       <h1>{nextJobsText.title}</h1>
-      <p className="next-intro">{nextJobsText.intro}</p>
+      <p className="next-intro">
+        {nextJobsText.intro}
+        {order.some(({ share }) => share !== null) && ` ${nextJobsText.sharedOut}`}
+      </p>
       <LiveRegion text={nextJobsText.found(order.length, count)} />
       {order.length === 0 ? (
         <EmptyState sentence={nextJobsText.nothing} />

@@ -5,6 +5,7 @@ import { ok, type Result } from '../../../app/domain/shared/result.ts';
 import type { ChangeProblem } from '../../../app/domain/vehicle/change-problem.ts';
 import type { DriveKind } from '../../../app/domain/vehicle/identity.ts';
 import type { Market } from '../../../app/domain/vehicle/market.ts';
+import { noTargets } from '../../../app/domain/vehicle/purchase.ts';
 import { readVin } from '../../../app/domain/vehicle/vin.ts';
 
 export type TakeInDraft = {
@@ -121,7 +122,7 @@ export function finishTakeIn(draft: TakeInDraft, today: Day): Result<unknown, re
       fundingPlanId: draft.fundingPlanId,
     },
     arrival: { arrivedOn: isHere ? (arrivalOn ?? today) : null, expectedOn: isHere ? null : arrivalOn },
-    targets: { askingCents: draft.askingCents, budgetCents: null, tradeValueCents: null, marginFloorCents: null },
+    targets: { ...noTargets, askingCents: draft.askingCents },
   });
 }
 

@@ -154,7 +154,7 @@ describe('the budget', () => {
       otherCosts: [makeOtherCost(day, 250), makeOtherCost(day, -50)],
     });
     const costs = costsOf(vehicle, { overheadCentsPerDay: 10 }, 30);
-    expect(costs.budgetLeftCents).toBe(1000 - 200 - 300 - 400 - 250 + 50);
+    expect(costs.budgets.at(-1)?.leftCents).toBe(1000 - 200 - 300 - 400 - 250 + 50);
     expect(costs.reconditioningCents).toBe(400);
     expect(costs.committedCents).toBe(300);
     expect(costs.toComeCents).toBe(400);
@@ -162,13 +162,13 @@ describe('the budget', () => {
   });
 
   it('is not told where none was set', () => {
-    expect(costsOf(makeVehicle(day)).budgetLeftCents).toBeNull();
+    expect(costsOf(makeVehicle(day)).budgets.at(-1)?.leftCents).toBeNull();
   });
 });
 
 describe('the margin', () => {
   it('is reckoned from the price it was sold at, not from what was asked', () => {
-    const sale = { soldOn: day, priceCents: 900_000, buyer: 'a buyer' };
+    const sale = { soldOn: day, priceCents: 900_000, buyer: 'a buyer', paidOffOn: null };
     const costs = costsOf(makeVehicle(day, { sale }));
     expect(costs.startingMarginCents).toBe(100_000);
     expect(costs.breakEvenOn).toBeNull();

@@ -103,7 +103,7 @@ describe('the cash calendar', () => {
       { vehicleId: 'first', plan, draw },
       { vehicleId: 'second', plan, draw: makeDraw({ principalCents: 5000_00, drawnOn: day(30) }) },
     ];
-    const days = cashCalendar(vehicles, { from: day(61), through: day(120) });
+    const days = cashCalendar(vehicles, [], { from: day(61), through: day(120) });
     expect(days.map(({ dueOn, cents }) => [dueOn, cents])).toEqual([
       [day(90), 2500_00],
       [day(120), 500_00],

@@ -166,7 +166,10 @@ describe('the readiness sheet', () => {
   });
 
   it('calls a sold vehicle sold', () => {
-    const sold = { ...readyVehicle, sale: { soldOn: '2026-03-26', priceCents: 1_391_100, buyer: 'A. Buyer' } };
+    const sold = {
+      ...readyVehicle,
+      sale: { soldOn: '2026-03-26', priceCents: 1_391_100, buyer: 'A. Buyer', paidOffOn: null },
+    };
     const sheet = sheetOf(sold, readyToday);
     expect(blocksOf(sheet, 'verdict')[0]?.text).toBe('Sold 26 Mar 2026');
     expect(amountsIn(sheetText(sheet), exampleAmounts)).toEqual([]);

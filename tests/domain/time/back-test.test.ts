@@ -50,7 +50,7 @@ function shopOf(count: number, seed: number): Vehicle[] {
         makeSignOff(provenOn, roadTest.id, late),
         makeSignOff(shownOn, cleaned.id, { entered: stampAt(shownOn, 21) }),
       ],
-      sale: { soldOn: addDays(shownOn, 5), priceCents: 1_000_000, buyer: 'somebody' },
+      sale: { soldOn: addDays(shownOn, 5), priceCents: 1_000_000, buyer: 'somebody', paidOffOn: null },
     });
   });
 }
@@ -94,7 +94,7 @@ describe('the back-test', () => {
   it('leaves out a vehicle that was sold before it was ready', () => {
     const [vehicle] = shopOf(1, 3);
     if (!vehicle) throw new Error('no vehicle');
-    const sale = { soldOn: addDays(vehicle.purchase.boughtOn, 1), priceCents: 1, buyer: '' };
+    const sale = { soldOn: addDays(vehicle.purchase.boughtOn, 1), priceCents: 1, buyer: '', paidOffOn: null };
     expect(backTest([{ ...vehicle, sale }], options)).toMatchObject({ cases: [], withoutHistory: 0 });
   });
 });

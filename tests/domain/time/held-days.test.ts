@@ -350,7 +350,7 @@ describe('the count of days', () => {
       scans: [makeScan(march(1))],
       parts: [makePart(march(1), { orderedOn: march(1), expectedOn: march(20) })],
       sublets: [makeSublet(march(1), { sentOn: march(2) })],
-      sale: { soldOn: march(5), priceCents: 900_000, buyer: 'the trade' },
+      sale: { soldOn: march(5), priceCents: 900_000, buyer: 'the trade', paidOffOn: null },
     });
     expect(strip(held(vehicle, 6))).toBe('work 1, sublet 3');
     expect(held(vehicle, 6).now).toEqual({

@@ -40,7 +40,7 @@ describe('what can be done now', () => {
     const sold = makeVehicle(day, {
       ...arrived,
       faults: [repair(30)],
-      sale: { soldOn: day, priceCents: 1, buyer: '' },
+      sale: { soldOn: day, priceCents: 1, buyer: '', paidOffOn: null },
     });
     const { order, waiting } = next(away, sold);
     expect(order).toEqual([]);

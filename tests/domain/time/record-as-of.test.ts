@@ -44,7 +44,7 @@ const vehicle = makeVehicle(on(1), {
   otherCosts: [makeOtherCost(on(8), 1)],
   signOffs: [makeSignOff(on(9), 'road-test')],
   notes: [makeNote(on(8))],
-  sale: { soldOn: on(12), priceCents: 1, buyer: '' },
+  sale: { soldOn: on(12), priceCents: 1, buyer: '', paidOffOn: null },
 });
 
 describe('the record as it stood', () => {

@@ -99,7 +99,7 @@ describe('the next move', () => {
   });
 
   it('is none after the sale', () => {
-    const sale = { soldOn: second, priceCents: 1, buyer: '' };
+    const sale = { soldOn: second, priceCents: 1, buyer: '', paidOffOn: null };
     expect(move(makeVehicle(first, { sale }))).toBeNull();
   });
 });

@@ -72,7 +72,7 @@ describe('the purchase', () => {
   });
 
   it('is not after the arrival or the sale', () => {
-    const sold = { ...vehicle, sale: { soldOn: '2026-03-06', priceCents: 1, buyer: '' } };
+    const sold = { ...vehicle, sale: { soldOn: '2026-03-06', priceCents: 1, buyer: '', paidOffOn: null } };
     expect(problems(set({ boughtOn: '2026-03-08' }), sold)).toEqual([
       'boughtOn: The purchase would be after the arrival (2026-03-05). Correct one of the two days.',
       'boughtOn: The purchase would be after the sale (2026-03-06). Correct one of the two days.',
@@ -90,7 +90,7 @@ describe('arrival and sale', () => {
   const sale = (soldOn: string): VehicleChange => ({
     kind: 'set',
     section: 'sale',
-    value: { soldOn, priceCents: 1, buyer: '' },
+    value: { soldOn, priceCents: 1, buyer: '', paidOffOn: null },
   });
 
   it('are not before the purchase and not after today', () => {

@@ -17,6 +17,7 @@ export function MarginFacts({ costs }: { readonly costs: Costs }) {
   const isBelowFloor =
     marginFloorCents !== null && costs.marginExpectedCents !== null && costs.marginExpectedCents < marginFloorCents;
   const used = costs.marginUsedBasisPoints;
+  const budgetLeftCents = costs.budgets.find(({ group }) => group === null)?.leftCents ?? null;
   const isSold = vehicle.sale !== null;
   return (
     <div className="margin-facts">
@@ -51,9 +52,9 @@ export function MarginFacts({ costs }: { readonly costs: Costs }) {
                   isAmount: true,
                 },
               ]),
-          ...(costs.budgetLeftCents === null
+          ...(budgetLeftCents === null
             ? []
-            : [{ label: moneyText.budgetLeft, value: <Amount cents={costs.budgetLeftCents} />, isAmount: true }]),
+            : [{ label: moneyText.budgetLeft, value: <Amount cents={budgetLeftCents} />, isAmount: true }]),
         ]}
       />
       {costs.writeDownCents !== null && costs.writeDownCents > 0 && (

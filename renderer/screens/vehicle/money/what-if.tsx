@@ -6,6 +6,7 @@ import { decisionKindSchema } from '../../../../app/domain/diagnosis/fault.ts';
 import { ask } from '../../../bridge.ts';
 import { newIdentifier } from '../../../state/new-identifier.ts';
 import { notify } from '../../../state/notice-store.ts';
+import { budgetText } from '../../../text/budget.ts';
 import { errorSentence } from '../../../text/errors.ts';
 import { prospectText, whatIfText as text } from '../../../text/prospect.ts';
 import { sayDay } from '../../../text/say-day.ts';
@@ -27,6 +28,7 @@ function Compared({ before, after }: { readonly before: Outcome; readonly after:
     forecast === null ? '–' : prospectText.readyWords(forecast.likelyOn, forecast.safeOn, today);
   const verdict = ({ prospect }: Outcome) =>
     prospect?.weighed.ok ? prospectText.verdictWord[prospect.weighed.value.verdict] : text.notWeighed;
+  const budget = ({ costs }: Outcome) => budgetText.ofAll(costs?.budgets ?? []);
   const sale = ({ prospect }: Outcome) => (prospect?.saleOn ? sayDay(prospect.saleOn, today) : '–');
   const rows = [
     [prospectText.ready, ready(before), after && ready(after)],
@@ -41,6 +43,7 @@ function Compared({ before, after }: { readonly before: Outcome; readonly after:
       <Amount key="before" cents={before.prospect?.marginAtSaleCents ?? null} />,
       after && <Amount key="after" cents={after.prospect?.marginAtSaleCents ?? null} />,
     ],
+    [budgetText.title, budget(before), after && budget(after)],
     [prospectText.title, verdict(before), after && verdict(after)],
   ] as const;
   return (
@@ -73,12 +76,12 @@ function Compared({ before, after }: { readonly before: Outcome; readonly after:
 }
 
 export function WhatIf() {
-  const { id, view, vehicle, today, currency, canSet, change, desk } = useVehicle();
+  const { id, view, vehicle, today, currency, canSet, change } = useVehicle();
   const [tried, setTried] = useState<Tried>(nothingTried);
   const [outcome, setOutcome] = useState<WhatIfView | null>(null);
   const [trouble, setTrouble] = useState('');
   const newId = useRef(newIdentifier());
-  const waits = useMemo(() => openWaitsOf(vehicle, desk.shop?.codeKinds), [vehicle, desk.shop?.codeKinds]);
+  const waits = useMemo(() => openWaitsOf(vehicle), [vehicle]);
   const faults = openFaultsOf(vehicle);
   const changes = useMemo(
     () => whatIfChanges(vehicle, tried, { today, newId: newId.current }),

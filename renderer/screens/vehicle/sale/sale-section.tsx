@@ -37,7 +37,14 @@ export function SaleSection() {
   const state = useVehicle();
   const { vehicle, view, today, currency } = state;
   const { sale } = vehicle;
-  const base: Typed<Sale> = sale ?? { soldOn: today, priceCents: vehicle.targets.askingCents, buyer: '' };
+  const base: Typed<Sale> = sale ?? {
+    soldOn: today,
+    priceCents: vehicle.targets.askingCents,
+    buyer: '',
+    paidOffOn: null,
+  };
+  const isFunded = vehicle.purchase.fundingPlanId !== null;
+  const payoff = view.costs?.payoff ?? null;
   const takeBack = async () => {
     const answer = await state.change({ kind: 'set', section: 'sale', value: null });
     if (answer.ok) notify('done', saleText.takenBack);
@@ -70,6 +77,17 @@ export function SaleSection() {
                 { label: saleText.soldOn, value: sayDay(sale.soldOn, today) },
                 ...(showsMoney ? [{ label: saleText.price, value: showCents(sale.priceCents) }] : []),
                 { label: saleText.buyer, value: sale.buyer },
+                ...(isFunded
+                  ? [
+                      {
+                        label: saleText.payoff,
+                        value:
+                          payoff === null
+                            ? saleText.paidOff(sale.paidOffOn, today)
+                            : saleText.owed(payoff.cents, payoff.dueOn, today),
+                      },
+                    ]
+                  : []),
               ]}
             />
           )
@@ -91,6 +109,14 @@ export function SaleSection() {
                   isRequired
                 />
                 <TextField label={saleText.buyer} {...edit.at('buyer')} />
+                {isFunded && (
+                  <DayField
+                    label={saleText.paidOffOn}
+                    {...edit.at('paidOffOn')}
+                    today={today}
+                    hint={saleText.paidOffHint}
+                  />
+                )}
               </div>
             </>
           );

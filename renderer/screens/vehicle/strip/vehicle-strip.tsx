@@ -117,7 +117,7 @@ export function VehicleStrip() {
         <p className="strip-reading">{dayWords(view, shown, desk.shop?.codeKinds)}</p>
         <DaysByCause />
       </div>
-      {ready !== null && <ForecastDetails forecast={ready} />}
+      {ready !== null && <ForecastDetails forecast={ready} course={view.course} />}
       <p id="strip-keys" className="unseen">
         {stripText.keys}
       </p>

@@ -26,6 +26,7 @@ function viewOf(vehicle: Vehicle): VehicleView {
     vehicle,
     today: exampleToday,
     forecast: null,
+    course: null,
     prospect: null,
   };
 }
@@ -56,7 +57,10 @@ describe('the sections', () => {
   });
 
   it('carry none once the vehicle is sold', () => {
-    const sold = viewOf({ ...exampleVehicle, sale: { soldOn: exampleToday, priceCents: 1, buyer: '' } });
+    const sold = viewOf({
+      ...exampleVehicle,
+      sale: { soldOn: exampleToday, priceCents: 1, buyer: '', paidOffOn: null },
+    });
     expect(holdingBySection(sold).size).toBe(0);
     expect(holdingIn(sold, 'parts').size).toBe(0);
   });
