@@ -11,12 +11,13 @@ import { medianOf, type TurnaroundHistory, turnaroundHistory } from '../domain/t
 import { type TurnaroundCase, turnaroundCases } from '../domain/time/turnaround-cases.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 
-type Terms = Pick<Shop, 'checklist' | 'calendar' | 'turnaround'>;
+type Terms = Pick<Shop, 'checklist' | 'calendar' | 'turnaround'> & { readonly codeKinds?: Shop['codeKinds'] };
 type Past = { readonly cases: readonly TurnaroundCase[]; readonly daysToSell: number | null };
 export type OwnDaysToSell = { readonly days: number; readonly cases: number };
 
 function isSame(a: Terms, b: Terms): boolean {
-  return a.checklist === b.checklist && a.calendar === b.calendar && a.turnaround === b.turnaround;
+  const isSameTime = a.calendar === b.calendar && a.turnaround === b.turnaround;
+  return isSameTime && a.checklist === b.checklist && a.codeKinds === b.codeKinds;
 }
 
 export class ForecastCache {
@@ -122,8 +123,8 @@ export class ForecastCache {
   }
 
   #openOf(vehicle: Vehicle, shop: Terms, today: Day) {
-    const { checklist, calendar, turnaround: settings } = shop;
-    const items = openWork(vehicle, checklist, { today, settings, calendar });
+    const { checklist, calendar, turnaround: settings, codeKinds } = shop;
+    const items = openWork(vehicle, checklist, { today, settings, calendar, codeKinds });
     return { items, context: { history: this.history(shop, today), settings, calendar, today } };
   }
 

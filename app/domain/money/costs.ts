@@ -1,4 +1,5 @@
 // What a vehicle has cost, what is committed, what is still to come, and what is left of its margin. The rules of each part are elsewhere.
+import type { NamedKinds } from '../codes/code-name.ts';
 import type { Person, SellingTerms } from '../fleet/shop.ts';
 import { type Cents, sumCents } from '../shared/cents.ts';
 import { addDays, type Day, laterDay } from '../shared/day.ts';
@@ -81,6 +82,7 @@ function total(lines: readonly CostLine[], keep: (line: CostLine) => boolean): C
 
 /** What the money of a vehicle is reckoned by. */
 export type CostShop = HoldingTerms & {
+  readonly codeKinds?: NamedKinds;
   readonly people: readonly Person[];
   readonly saleTax: SaleTax;
   readonly selling: Pick<SellingTerms, 'retailCents'>;
@@ -126,7 +128,7 @@ export function reckonCosts(
     ...partLines(vehicle),
     ...labourLines(vehicle, shop.rates, shop.people),
     ...subletLines(vehicle),
-    ...codeLines(vehicle),
+    ...codeLines(vehicle, shop.codeKinds),
     ...vehicle.otherCosts.map(
       (cost): CostLine => ({ group: 'other', state: 'spent', what: cost.what, cents: cost.amountCents }),
     ),

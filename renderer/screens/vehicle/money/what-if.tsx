@@ -76,12 +76,12 @@ function Compared({ before, after }: { readonly before: Outcome; readonly after:
 }
 
 export function WhatIf() {
-  const { id, view, vehicle, today, currency, canSet, change } = useVehicle();
+  const { id, view, vehicle, today, currency, canSet, change, desk } = useVehicle();
   const [tried, setTried] = useState<Tried>(nothingTried);
   const [outcome, setOutcome] = useState<WhatIfView | null>(null);
   const [trouble, setTrouble] = useState('');
   const newId = useRef(newIdentifier());
-  const waits = useMemo(() => openWaitsOf(vehicle), [vehicle]);
+  const waits = useMemo(() => openWaitsOf(vehicle, desk.shop?.codeKinds), [vehicle, desk.shop?.codeKinds]);
   const faults = openFaultsOf(vehicle);
   const changes = useMemo(
     () => whatIfChanges(vehicle, tried, { today, newId: newId.current }),
