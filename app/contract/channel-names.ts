@@ -29,6 +29,8 @@ export const channelNames = [
   'sheet:print',
   'sheet:open',
   'sheet:show-folder',
+  'calendar:places',
+  'calendar:suggest-holidays',
   'vault:state',
   'vault:make',
   'vault:unlock',

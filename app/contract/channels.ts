@@ -31,6 +31,7 @@ import { takeInSchema } from '../domain/vehicle/take-in.ts';
 import { caseQuerySchema, caseSummarySchema } from './case-summary.ts';
 import { codesUsualSchema } from './codes-usual-view.ts';
 import { historyPlaceSchema, historyViewSchema } from './history-view.ts';
+import { holidayChannels } from './holiday-channels.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
 import { vaultChannels } from './vault-channels.ts';
@@ -172,6 +173,7 @@ export const channels = {
     mutates: false,
   },
   'sheet:show-folder': { input: nothing, output: nothing, roles: everybody, mutates: false },
+  ...holidayChannels,
   ...vaultChannels,
   'fleet:choose': { input: nothing, output: deskSchema, roles: manager, mutates: true },
   'fleet:restore-trouble': {

@@ -11,6 +11,7 @@ import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
 import { fillForecasts } from './fill-forecasts.ts';
 import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
 import { readVehicleHistory } from './history-commands.ts';
+import { listHolidayPlaces, suggestHolidays } from './holiday-commands.ts';
 import { exportMoney, readMoney, showExports } from './money-commands.ts';
 import { readNextJobs, readRouteHistory, readRulePack } from './programming-commands.ts';
 import { openSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
@@ -71,6 +72,8 @@ export const handlers: Handlers = {
   'sheet:print': printSheets,
   'sheet:open': openSheet,
   'sheet:show-folder': showSheetsFolder,
+  'calendar:places': listHolidayPlaces,
+  'calendar:suggest-holidays': suggestHolidays,
   'vault:state': readVaultState,
   'vault:make': makeVault,
   'vault:unlock': unlockVault,

@@ -43,6 +43,8 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'sheet:print': 'MTS',
   'sheet:open': 'MTS',
   'sheet:show-folder': 'MTS',
+  'calendar:places': 'M',
+  'calendar:suggest-holidays': 'M',
   'vault:state': 'MT',
   'vault:make': 'M',
   'vault:unlock': 'MT',
