@@ -166,8 +166,8 @@ test('a vehicle goes from purchase to the printed sheet and its sale', async ({ 
   });
 
   await test.step('the code is given and the part comes', async () => {
-    await page.getByRole('button', { name: 'Given today: Immobiliser Immobiliser' }).click();
-    const request = form(page, 'Correct: Immobiliser Immobiliser');
+    await page.getByRole('button', { name: 'Given today: Immobiliser code' }).click();
+    const request = form(page, 'Correct: Immobiliser code');
     await fill(request, { 'Answered on': on(-3), 'Where the code is kept': 'Safe, envelope 14' });
     await keep(request, 'Save');
     await section(page, 'Parts').getByRole('button', { name: part, exact: true }).click();

@@ -110,7 +110,8 @@ function programmingProblems(vehicle: Vehicle, change: PutChange, context: Chang
 function codeProblems(vehicle: Vehicle, change: PutChange, { codeKinds }: ChangeContext): readonly ChangeProblem[] {
   if (change.list !== 'codeRequests') return [];
   const before = vehicle.codeRequests.find((request) => request.id === change.item.id) ?? null;
-  return requestChangeProblems(before, change.item, { vin: vehicle.identity.vin, codeKinds });
+  const { vin, modelYear } = vehicle.identity;
+  return requestChangeProblems(before, change.item, { vin, modelYear, codeKinds });
 }
 
 /** The record after the change, or what stands against it with the field named. */

@@ -25,6 +25,11 @@ export function maySeeCodes(role: Role): boolean {
   return rightsOf(role).seesCodes;
 }
 
+/** That a code was chased and tried; everything else about its request is the manager's. */
+export function mayNoteCodeLife(role: Role): boolean {
+  return rightsOf(role).notesCodeLife;
+}
+
 export function maySeePartPrices(role: Role): boolean {
   return rightsOf(role).seesPartPrices;
 }

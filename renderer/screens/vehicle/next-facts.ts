@@ -5,6 +5,7 @@ import type { DecisionKind, FaultDraft } from '../../../app/domain/diagnosis/fau
 import type { PartDraft } from '../../../app/domain/parts/part.ts';
 import { type Day, laterDay } from '../../../app/domain/shared/day.ts';
 import type { SubletDraft } from '../../../app/domain/work/sublet.ts';
+import { freshChase, freshTry } from './codes/fresh-life.ts';
 
 export type PartFact = 'ordered' | 'received' | 'fitted' | 'core-returned';
 
@@ -30,15 +31,37 @@ export function withPartFact(part: PartDraft, fact: PartFact, today: Day): PartD
   }
 }
 
-export type CodeFact = 'asked' | 'given' | 'refused';
+export type CodeFact = 'asked' | 'chased' | 'given' | 'refused' | 'right' | 'wrong' | 'closed';
 
 export function nextCodeFacts(request: CodeRequestDraft): readonly CodeFact[] {
+  if (request.closedOn !== null) return [];
   if (request.askedOn === null) return ['asked'];
-  return request.answeredOn === null ? ['given', 'refused'] : [];
+  if (request.answeredOn === null) return ['chased', 'given', 'refused'];
+  if (request.outcome === 'refused' || request.tries.at(-1)?.result === 'right') return ['closed'];
+  return ['right', 'wrong'];
 }
 
-export function withCodeFact(request: CodeRequestDraft, fact: CodeFact, today: Day): CodeRequestDraft {
-  return fact === 'asked' ? { ...request, askedOn: today } : { ...request, answeredOn: today, outcome: fact };
+export type CodeEntry = { readonly today: Day; readonly by: string; readonly newId: string };
+
+export function withCodeFact(
+  request: CodeRequestDraft,
+  fact: CodeFact,
+  { today, by, newId }: CodeEntry,
+): CodeRequestDraft {
+  switch (fact) {
+    case 'asked':
+      return { ...request, askedOn: today };
+    case 'chased':
+      return { ...request, chases: [...request.chases, freshChase(newId, { today, by, how: request.askedHow })] };
+    case 'given':
+    case 'refused':
+      return { ...request, answeredOn: today, outcome: fact };
+    case 'right':
+    case 'wrong':
+      return { ...request, tries: [...request.tries, freshTry(newId, { today, by, result: fact })] };
+    case 'closed':
+      return { ...request, closedOn: today };
+  }
 }
 
 export type SubletFact = 'sent' | 'back';

@@ -7,7 +7,7 @@ import { applyChange } from '../../../app/domain/vehicle/apply-change.ts';
 import { makeVehicle, stampAt } from '../../helpers/vehicle-maker.ts';
 import { makeRequest } from './request-maker.ts';
 
-const setting = { vin: '1M8GDM9A3KP000009', codeKinds: shippedCodeKinds };
+const setting = { vin: '1M8GDM9A3KP000009', modelYear: null, codeKinds: shippedCodeKinds };
 const drafted = makeRequest({ proof: null, deviceSerial: '' });
 const fieldsOf = (...given: Parameters<typeof requestChangeProblems>) =>
   requestChangeProblems(...given).map(({ field }) => field);
@@ -22,6 +22,21 @@ describe('marking a request asked', () => {
 
   it('is taken once all of it is there', () => {
     expect(fieldsOf(drafted, makeRequest({ askedOn: '2026-03-02' }), setting)).toEqual([]);
+  });
+
+  it('asks for a reason where the serial does not look as usual for the model year, and takes it with one', () => {
+    const asked = makeRequest({ askedOn: '2026-03-02', deviceSerial: 'T1234567890ABC' });
+    const later = { ...setting, modelYear: 2016 };
+    expect(requestChangeProblems(null, asked, later)).toEqual([
+      {
+        field: 'deviceSerial',
+        sentence:
+          'Radio code: a serial for model year 2016 is usually 14 letters and digits beginning with A2C. Check it, or keep it with a reason.',
+      },
+    ]);
+    const keptWarnings = [{ key: 'serial-form', reason: 'An older set was fitted', by: 'ada-1', keptOn: '2026-03-02' }];
+    expect(requestChangeProblems(null, { ...asked, keptWarnings }, later)).toEqual([]);
+    expect(requestChangeProblems(null, asked, { ...setting, modelYear: 2009 })).toEqual([]);
   });
 
   it('is not judged again later, so that a stricter kind locks nobody out of what was asked', () => {

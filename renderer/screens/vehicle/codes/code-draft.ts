@@ -12,7 +12,13 @@ export function codeRequestValue(request: CodeRequestDraft): CodeRequestValue {
   return { ...request, proof: request.proof ?? { document: '', checkedOn: null, checkedBy: '' } };
 }
 
-/** Without a document there is no proof, whatever day stands beside it. */
+/** Without a document there is no proof, whatever day stands beside it; a right code leaves no tries to count and no lock. */
 export function finishCodeRequest(value: CodeRequestValue) {
-  return ok({ ...value, proof: value.proof.document.trim() === '' ? null : value.proof });
+  return ok({
+    ...value,
+    proof: value.proof.document.trim() === '' ? null : value.proof,
+    tries: value.tries.map((attempt) =>
+      attempt.result === 'right' ? { ...attempt, triesLeft: null, lockedUntil: null } : attempt,
+    ),
+  });
 }

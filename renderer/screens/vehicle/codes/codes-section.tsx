@@ -1,11 +1,16 @@
-// Requests for unlock codes: proof of ownership, asked, answered, and where the shop keeps what it was given. Never a code.
-import { codeKindName, codeName } from '../../../../app/domain/codes/code-name.ts';
+// Requests for unlock codes: proof of ownership first, asked, chased, answered, tried, closed, and where the shop keeps what it was given.
+// Never a code.
+import './codes.css';
+import { shippedCodeKinds } from '../../../../app/domain/codes/code-kinds.ts';
+import { codeKindOf, codeName } from '../../../../app/domain/codes/code-name.ts';
 import { type CodeRequestDraft, codeRequestDraftSchema } from '../../../../app/domain/codes/code-request.ts';
-import { type Day, daysBetween } from '../../../../app/domain/shared/day.ts';
+import { failsSince } from '../../../../app/domain/codes/request-life.ts';
 import { capitalised } from '../../../../app/domain/sheets/sheet-words.ts';
+import { newIdentifier } from '../../../state/new-identifier.ts';
+import { codeText } from '../../../text/codes.ts';
 import { sayDay } from '../../../text/say-day.ts';
 import { vaultText } from '../../../text/vault.ts';
-import { codeText, partText, sectionNames } from '../../../text/vehicle-entries.ts';
+import { sectionNames } from '../../../text/vehicle-entries.ts';
 import { freshCodeRequest } from '../fresh-facts.ts';
 import type { FactKind } from '../ledger/fact-kind.ts';
 import { Ledger } from '../ledger/ledger.tsx';
@@ -14,8 +19,11 @@ import { CautionLine } from '../page/caution-line.tsx';
 import { useVehicle } from '../page/vehicle-context.ts';
 import { type CodeRequestValue, codeRequestValue, finishCodeRequest } from './code-draft.ts';
 import { CodeForm } from './code-form.tsx';
+import { CodeNext } from './code-next.tsx';
+import { codeState, instantOn } from './code-state.ts';
 import { CodeValueCell } from './code-value-cell.tsx';
 import { CodeValueDialogs } from './code-value-dialogs.tsx';
+import { useCodesUsual } from './use-codes-usual.ts';
 
 const codeRequestKind: FactKind<CodeRequestDraft, CodeRequestValue> = {
   list: 'codeRequests',
@@ -25,40 +33,44 @@ const codeRequestKind: FactKind<CodeRequestDraft, CodeRequestValue> = {
   finish: finishCodeRequest,
 };
 
-function codeState(request: CodeRequestDraft, today: Day): string {
-  const words = codeText.states;
-  if (request.outcome !== null && request.answeredOn !== null)
-    return words[request.outcome](sayDay(request.answeredOn, today));
-  if (request.askedOn === null) return words.toAsk;
-  const asked = words.asked(sayDay(request.askedOn, today));
-  if (request.expectedOn === null) return `${asked}, ${partText.states.noPromise}`;
-  const late = daysBetween(request.expectedOn, today);
-  const expected = partText.states.expected(sayDay(request.expectedOn, today));
-  return `${asked}, ${expected}${late > 0 ? `, ${partText.states.late(late)}` : ''}`;
+/** What is worth adding right after a one-press button: the field of the form, by its name. */
+function worthAdding(request: CodeRequestDraft, fact: CodeFact): string | undefined {
+  if (fact === 'asked') return 'askedOf';
+  if (fact === 'given') return 'keptWhere';
+  if (fact === 'chased') return `chases.${request.chases.length}.promisedOn`;
+  return fact === 'wrong' ? `tries.${request.tries.length}.triesLeft` : undefined;
 }
 
-/** What is worth adding right after a one-press button. */
-const thenFocus: Readonly<Partial<Record<CodeFact, string>>> = { asked: 'askedOf', given: 'keptWhere' };
+function isOver(request: CodeRequestDraft): boolean {
+  return request.closedOn !== null || (request.outcome === 'given' && failsSince(request) === null);
+}
 
 export function CodesSection() {
-  const { vehicle, today, desk } = useVehicle();
-  const requests = vehicle.codeRequests.toSorted(
-    (a, b) => Number(a.answeredOn !== null) - Number(b.answeredOn !== null),
+  const { id, vehicle, view, today, desk, canPut, canNoteCodeLife } = useVehicle();
+  const kinds = desk.shop?.codeKinds ?? shippedCodeKinds;
+  const requests = vehicle.codeRequests.toSorted((a, b) => Number(isOver(a)) - Number(isOver(b)));
+  const usual = useCodesUsual(
+    id,
+    view.revision,
+    requests.some((request) => !isOver(request)),
   );
+  const now = instantOn(today, new Date());
+  const mayAll = canPut('codeRequests');
+  const nameOf = (request: CodeRequestDraft) => capitalised(codeName(request, kinds));
   return (
     <Ledger
       section="codes"
       title={sectionNames.codes}
       kind={codeRequestKind}
       facts={requests}
-      nameOf={(request) => capitalised(codeName(request, desk.shop?.codeKinds))}
+      nameOf={nameOf}
+      canOpen={canNoteCodeLife}
       addLabel={codeText.add}
       emptySentence={codeText.empty}
-      makeNew={(id) => freshCodeRequest(id, today)}
-      isDone={(request) => request.outcome === 'given'}
+      makeNew={(fresh) => freshCodeRequest(fresh, today)}
+      isDone={isOver}
       columns={[
-        { title: codeText.kind, cell: (request) => codeKindName(request.kind, desk.shop?.codeKinds) },
-        { title: codeText.module, cell: (request) => request.module },
+        { title: codeText.code, cell: nameOf },
         {
           title: codeText.proof,
           cell: (request) =>
@@ -68,23 +80,51 @@ export function CodesSection() {
               `${request.proof.document}, ${sayDay(request.proof.checkedOn, today)}`
             ),
         },
-        { title: codeText.askedOf, cell: (request) => request.askedOf },
-        { title: codeText.state, cell: (request) => codeState(request, today) },
-        { title: codeText.keptWhere, cell: (request) => request.keptWhere },
+        {
+          title: codeText.askedOf,
+          cell: (request) => (
+            <>
+              {request.askedOf}
+              {request.askedOn !== null && request.askedHow !== null && (
+                <span className="code-about">{codeText.ways[request.askedHow]}</span>
+              )}
+            </>
+          ),
+        },
+        {
+          title: codeText.state,
+          cell: (request) => codeState(request, codeKindOf(kinds, request.kind), { today, now }),
+        },
+        {
+          title: codeText.next,
+          cell: (request) => (
+            <div className="code-next">
+              <CodeNext request={request} usual={usual.get(request.id)} />
+            </div>
+          ),
+        },
         {
           title: vaultText.column,
-          cell: (request) => <CodeValueCell requestId={request.id} name={codeName(request, desk.shop?.codeKinds)} />,
+          cell: (request) => (
+            <>
+              {request.keptWhere !== '' && <span className="code-about">{request.keptWhere}</span>}
+              <CodeValueCell requestId={request.id} name={codeName(request, kinds)} />
+            </>
+          ),
         },
       ]}
       quickActions={(request) =>
-        nextCodeFacts(request).map((fact) => {
-          const focus = thenFocus[fact];
-          return {
-            label: codeText.quick[fact],
-            apply: (kept: CodeRequestDraft) => withCodeFact(kept, fact, today),
-            ...(focus === undefined ? {} : { thenFocus: focus }),
-          };
-        })
+        nextCodeFacts(request)
+          .filter((fact) => mayAll || fact === 'chased' || fact === 'right' || fact === 'wrong')
+          .map((fact) => {
+            const focus = worthAdding(request, fact);
+            return {
+              label: codeText.quick[fact],
+              apply: (kept: CodeRequestDraft) =>
+                withCodeFact(kept, fact, { today, by: desk.person.id, newId: newIdentifier() }),
+              ...(focus === undefined ? {} : { thenFocus: focus }),
+            };
+          })
       }
       form={(edit) => <CodeForm edit={edit} />}
     >

@@ -23,6 +23,8 @@ export type LedgerProps<Fact extends Identified, Value extends Identified> = {
   readonly nameOf: (fact: Fact) => string;
   readonly addLabel: string;
   readonly makeNew: (id: string) => Fact;
+  /** True where rows may be opened and acted upon by who may not add or remove any. */
+  readonly canOpen?: boolean;
   readonly emptySentence: string;
   readonly quickActions?: (fact: Fact) => readonly QuickAction<Fact>[];
   readonly isDone?: (fact: Fact) => boolean;
@@ -43,7 +45,8 @@ export function Ledger<Fact extends Identified, Value extends Identified>(props:
   const draftKeys = useDraftKeys();
   const holding = holdingIn(state.view, kind.list);
   const root = useRef<HTMLDivElement>(null);
-  const canWrite = state.canPut(kind.list);
+  const canAdd = state.canPut(kind.list);
+  const canWrite = canAdd || props.canOpen === true;
   /** To the first of these that is there once the change is drawn: the row may have gone, or moved. */
   const focusLater = (...selectors: readonly string[]) =>
     requestAnimationFrame(() => {
@@ -80,7 +83,7 @@ export function Ledger<Fact extends Identified, Value extends Identified>(props:
       count={facts.length}
       aside={aside}
       action={
-        canWrite ? (
+        canAdd ? (
           <span className="ledger-add">
             <Button onPress={() => openEntry(place, newIdentifier(), { isNew: true })}>{addLabel}</Button>
           </span>
@@ -89,7 +92,7 @@ export function Ledger<Fact extends Identified, Value extends Identified>(props:
       rootRef={root}
     >
       {children}
-      {newFact !== null && entry !== null && canWrite && (
+      {newFact !== null && entry !== null && canAdd && (
         <div className="ledger-new">
           <FactForm
             key={newFact.id}

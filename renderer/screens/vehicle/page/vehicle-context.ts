@@ -7,7 +7,7 @@ import type { Day } from '../../../../app/domain/shared/day.ts';
 import type { Result } from '../../../../app/domain/shared/result.ts';
 import type { FactList, Section, VehicleChange } from '../../../../app/domain/vehicle/change.ts';
 import type { Vehicle } from '../../../../app/domain/vehicle/vehicle.ts';
-import { mayPut, mayRemove, maySet } from '../may-change.ts';
+import { mayNoteCodeLife, mayPut, mayRemove, maySet } from '../may-change.ts';
 
 export type VehicleScreenState = {
   readonly id: string;
@@ -20,6 +20,7 @@ export type VehicleScreenState = {
   readonly canPut: (list: FactList) => boolean;
   readonly canRemove: (list: FactList) => boolean;
   readonly canSet: (section: Section) => boolean;
+  readonly canNoteCodeLife: boolean;
   readonly change: (change: VehicleChange) => Promise<Result<VehicleView, AppError>>;
 };
 
@@ -42,6 +43,7 @@ export function screenStateOf(
     canPut: (list) => isWritable && mayPut(role, list),
     canRemove: (list) => isWritable && mayRemove(role, list),
     canSet: (section) => isWritable && maySet(role, section),
+    canNoteCodeLife: isWritable && mayNoteCodeLife(role),
     change,
   };
 }

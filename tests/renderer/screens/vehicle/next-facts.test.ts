@@ -21,6 +21,7 @@ import {
   withSubletFact,
 } from '../../../../renderer/screens/vehicle/next-facts.ts';
 
+const entry = (today: string) => ({ today, by: 'ada-1', newId: `entry-${today}` });
 const days = ['2026-03-02', '2026-03-03', '2026-03-05', '2026-03-05', '2026-03-09'];
 
 describe('the next fact of a part', () => {
@@ -55,18 +56,42 @@ describe('the next fact of a code request', () => {
     const proof = { document: 'Auction invoice', checkedOn: '2026-03-01', checkedBy: 'rosa-lind' };
     const fresh = { ...freshCodeRequest('code-0001', '2026-03-01'), proof };
     expect(nextCodeFacts(fresh)).toEqual(['asked']);
-    const asked = withCodeFact(fresh, 'asked', '2026-03-02');
-    expect(nextCodeFacts(asked)).toEqual(['given', 'refused']);
+    const asked = withCodeFact(fresh, 'asked', entry('2026-03-02'));
+    expect(nextCodeFacts(asked)).toEqual(['chased', 'given', 'refused']);
     for (const fact of nextCodeFacts(asked)) {
-      const answered = withCodeFact(asked, fact, '2026-03-04');
-      expect(nextCodeFacts(answered)).toEqual([]);
+      const answered = withCodeFact(asked, fact, entry('2026-03-04'));
+      const then = { chased: ['chased', 'given', 'refused'], given: ['right', 'wrong'], refused: ['closed'] }[
+        String(fact)
+      ];
+      expect(nextCodeFacts(answered)).toEqual(then);
       expect(factProblems({ kind: 'put', list: 'codeRequests', item: answered }, '2026-03-04')).toEqual([]);
     }
   });
 
+  it('is, once the code is here, that it was tried until it works, and that it is over', () => {
+    const given = {
+      ...freshCodeRequest('code-0001', '2026-03-01'),
+      proof: { document: 'Title', checkedOn: '2026-03-01', checkedBy: 'ada-1' },
+      askedOn: '2026-03-02',
+      answeredOn: '2026-03-04',
+      outcome: 'given' as const,
+    };
+    const wrong = withCodeFact(given, 'wrong', entry('2026-03-04'));
+    expect(nextCodeFacts(wrong)).toEqual(['right', 'wrong']);
+    const right = withCodeFact(wrong, 'right', entry('2026-03-05'));
+    expect(right.tries.map(({ result, by }) => [result, by])).toEqual([
+      ['wrong', 'ada-1'],
+      ['right', 'ada-1'],
+    ]);
+    expect(nextCodeFacts(right)).toEqual(['closed']);
+    const closed = withCodeFact(right, 'closed', entry('2026-03-05'));
+    expect(nextCodeFacts(closed)).toEqual([]);
+    expect(factProblems({ kind: 'put', list: 'codeRequests', item: closed }, '2026-03-05')).toEqual([]);
+  });
+
   it('is refused by the rules while no proof of ownership is recorded', () => {
-    const asked = withCodeFact(freshCodeRequest('code-0001', '2026-03-01'), 'asked', '2026-03-02');
-    const setting = { vin: '1M8GDM9A3KP000009', codeKinds: shippedCodeKinds };
+    const asked = withCodeFact(freshCodeRequest('code-0001', '2026-03-01'), 'asked', entry('2026-03-02'));
+    const setting = { vin: '1M8GDM9A3KP000009', modelYear: null, codeKinds: shippedCodeKinds };
     expect(requestChangeProblems(null, asked, setting)).toMatchObject([{ field: 'proof' }]);
   });
 });
