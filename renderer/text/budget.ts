@@ -5,7 +5,7 @@ import type { Day } from '../../app/domain/shared/day.ts';
 import { sayDay } from './say-day.ts';
 import { moneyText } from './vehicle.ts';
 
-const nameOf = (group: BudgetRow['group']) => (group === null ? 'Reconditioning as a whole' : moneyText.group[group]);
+const nameOf = (group: BudgetRow['group']) => (group === null ? 'As a whole' : moneyText.group[group]);
 
 export const budgetText = {
   title: 'Budget against cost',

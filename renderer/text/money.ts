@@ -177,7 +177,6 @@ export const moneyScreenText = {
   planned: 'Planned',
   budget: 'Budget',
   group: 'Group',
-  whole: 'as a whole',
   spent: 'Spent',
   committed: 'Committed',
   toCome: 'To come',

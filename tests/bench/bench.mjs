@@ -1,5 +1,7 @@
-// `npm run bench`: start to usable lot, one saved change, a keystroke in the search, memory, at several fleet sizes in one run.
+// `npm run bench`: start to usable lot, one saved change, a keystroke in the search, Money read anew, memory, at several fleet sizes in one
+// run; then the whole fleet reckoned outside the window, with the share of each part.
 // Prints what was measured and the ratios between sizes; asserts nothing, because times on shared machines are noisy.
+import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -74,12 +76,31 @@ async function oneRound(ground, fleet) {
     }
     return times;
   }, fleet.firstStockNumber);
+  // The first answer waits for forecasts that are not made yet; the second is what a change costs while Money is shown.
+  const moneyMs = await page.evaluate(async () => {
+    const times = [];
+    for (let index = 0; index < 4; index += 1) {
+      const start = performance.now();
+      const answer = await window.lotwright.ask['money:read']({});
+      times.push(performance.now() - start);
+      if (!answer.ok) throw new Error(JSON.stringify(answer.error));
+    }
+    return times;
+  });
   const metrics = await app.evaluate(({ app: electron }) =>
     electron.getAppMetrics().reduce((sum, one) => sum + one.memory.workingSetSize, 0),
   );
   await app.close();
   rmSync(data, { recursive: true, force: true });
-  return { windowMs, usableMs, saveMs: median(saveMs), searchMs: median(searchMs), memoryMb: metrics / 1024 };
+  return {
+    windowMs,
+    usableMs,
+    saveMs: median(saveMs),
+    searchMs: median(searchMs),
+    moneyFirstMs: moneyMs[0] ?? Number.NaN,
+    moneyMs: median(moneyMs.slice(1)),
+    memoryMb: metrics / 1024,
+  };
 }
 
 const ground = await prepareGround();
@@ -94,14 +115,22 @@ try {
   for (let round = 0; round < rounds; round += 1) {
     for (const fleet of fleets) results.push({ size: fleet.size, ...(await oneRound(ground, fleet)) });
   }
-  const names = /** @type {const} */ (['windowMs', 'usableMs', 'saveMs', 'searchMs', 'memoryMb']);
+  const names = /** @type {const} */ ([
+    'windowMs',
+    'usableMs',
+    'saveMs',
+    'searchMs',
+    'moneyFirstMs',
+    'moneyMs',
+    'memoryMb',
+  ]);
   const table = sizes.map((size) => {
     const ofSize = results.filter((result) => result.size === size);
     return { size, ...Object.fromEntries(names.map((name) => [name, median(ofSize.map((result) => result[name]))])) };
   });
   console.log(`\nMedians of ${rounds} rounds (${savesInARound} saves in each):`);
   console.log(
-    'vehicles | first window ms | lot usable ms | lot after window ms | one save ms | keystroke to second frame ms | memory MB',
+    'vehicles | first window ms | lot usable ms | lot after window ms | one save ms | keystroke to second frame ms | Money first ms | Money again ms | memory MB',
   );
   for (const row of table) {
     const cells = [
@@ -111,6 +140,8 @@ try {
       row.usableMs - row.windowMs,
       row.saveMs,
       row.searchMs,
+      row.moneyFirstMs,
+      row.moneyMs,
       row.memoryMb,
     ];
     console.log(cells.map((cell, index) => (index === 0 ? String(cell) : cell.toFixed(1))).join(' | '));
@@ -120,6 +151,10 @@ try {
     const ratios = names.map((name) => `${name} ${(row[name] / small[name]).toFixed(2)}`).join(', ');
     console.log(`ratio ${row.size} to ${small.size}: ${ratios}`);
   }
+  for (const { folder } of fleets)
+    execFileSync(process.execPath, ['--import', 'tsx', path.join(import.meta.dirname, 'reckoning.ts'), folder], {
+      stdio: 'inherit',
+    });
 } finally {
   ground.close();
   rmSync(work, { recursive: true, force: true });

@@ -107,6 +107,56 @@ test('a price and a cost are tried out, put back, tried again and kept', async (
   await expect(margin.getByRole('cell').first()).toHaveText('1,608.00');
 });
 
+test('a budget by cost group is set, held against what is spent, and seen in Money', async ({ page }) => {
+  await openVehicle(page, 'P-1');
+  const money = section(page, 'Targets and money');
+  await money.getByRole('button', { name: 'Correct: Targets' }).click();
+  await money.getByRole('group', { name: 'Budgets of single groups' }).getByLabel('Other').fill('150');
+  await money.getByRole('button', { name: 'Save', exact: true }).click();
+  const budgets = money.getByRole('region', { name: 'Budget against cost' });
+  await expect(budgets.getByRole('row', { name: /^Other/ })).toContainText('150.00');
+  await money.getByText('Try out').first().click();
+  await money.getByLabel('One more cost').fill('200');
+  const tried = money.getByRole('table', { name: 'Try out' });
+  await expect(tried.getByRole('row', { name: /^Budget against cost/ })).toContainText('over by 50.00');
+  await money.getByRole('button', { name: 'Keep' }).click();
+  await expect(budgets).toContainText('spent and committed come to 200.00, more than the budget of 150.00');
+  await goTo(page, 'Money');
+  await expect(page.getByRole('heading', { name: /^1 of 1 vehicle with a budget is over it/ })).toBeVisible();
+});
+
+test('what is still owed on a sold vehicle is due until it is recorded as paid', async ({ page }) => {
+  await openVehicle(page, 'P-1');
+  const sale = section(page, 'Sale');
+  await sale.getByRole('button', { name: /^Sell it/ }).click();
+  await sale.getByLabel('Price').fill('12,000');
+  await sale.getByRole('button', { name: 'Record the sale' }).click();
+  await expect(sale).toContainText('10,000.00 still owed, due 18 Mar');
+  await goTo(page, 'Money');
+  await expect(page.getByRole('region', { name: 'The fleet today' })).toContainText(
+    '10,000.00 of it on 1 sold vehicle',
+  );
+  const due = page.getByRole('region', { name: /^10,000.00 falls due to lenders/ });
+  await due.getByText('The figures as a table').click();
+  await due.getByRole('button', { name: 'P-1, ' }).click();
+  await sale.getByRole('button', { name: /^Correct the sale/ }).click();
+  await sale.getByLabel('Lender paid on').fill('2026-03-18');
+  await sale.getByRole('button', { name: 'Record the sale' }).click();
+  await expect(sale).toContainText('paid 18 Mar');
+});
+
+test('public holidays are chosen from a list and added to the calendar', async ({ page }) => {
+  await goTo(page, 'Setup');
+  await page.getByRole('button', { name: 'Choose public holidays …' }).click();
+  const dialog = page.getByRole('dialog', { name: 'Public holidays' });
+  await dialog.getByLabel('Country').selectOption('GB');
+  await dialog.getByLabel('Region').selectOption('ENG');
+  await dialog.getByLabel(/25 Dec.*Christmas Day/).check();
+  await expectAccessible(page, 'choosing holidays');
+  await dialog.getByRole('button', { name: 'Add 1 day' }).click();
+  await expect(page.getByRole('textbox', { name: 'Holidays' })).toHaveValue(/2026-12-25/);
+});
+
 for (const theme of ['light', 'dark'] as const)
   test(`Money is accessible, ${theme}`, async ({ page }) => {
     await page.getByLabel('Light or dark').selectOption(theme);

@@ -105,6 +105,9 @@ export function Budgets({ overview, currency }: Shown) {
   const { budgets, names } = overview;
   const nameOf = new Map(names.map((name) => [name.id, name]));
   const title = text.findings.budgets(overview);
+  // The whole would make the groups too short to read.
+  const groups = budgets.filter(({ group }) => group !== null);
+  const drawn = groups.length > 0 ? groups : budgets;
   const keyOf = (group: (typeof budgets)[number]['group']) => group ?? 'whole';
   return (
     <Finding
@@ -144,9 +147,9 @@ export function Budgets({ overview, currency }: Shown) {
     >
       <RowBars
         label={title}
-        rows={budgets.map((row) => ({
+        rows={drawn.map((row) => ({
           key: keyOf(row.group),
-          label: row.group === null ? text.whole : budgetText.nameOf(row.group),
+          label: budgetText.nameOf(row.group),
           segments: [
             { key: 'spent', value: row.spentCents, fill: hatchUrl('work') },
             { key: 'committed', value: row.committedCents, fill: hatchUrl('part') },

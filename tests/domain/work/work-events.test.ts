@@ -83,6 +83,26 @@ describe('the first later touch', () => {
     expect(laterTouch(events, vouched(second, 10), ['safety'])?.what).toBe('discs');
   });
 
+  it('within a day is booked work only if its time fits between the signature and the booking', () => {
+    const booked = (minutes: number) =>
+      workEvents(
+        makeVehicle(first, {
+          labour: [makeLabour(second, { area: 'brakes', what: 'pads', minutes, entered: stampAt(second, 12) })],
+        }),
+      );
+    // Signed at 11 and booked at 12: an hour may have been worked since, an hour and a minute not.
+    expect(laterTouch(booked(60), vouched(second, 11), ['safety'])?.what).toBe('pads');
+    expect(laterTouch(booked(61), vouched(second, 11), ['safety'])).toBeNull();
+    expect(laterTouch(booked(1), vouched(second, 13), ['safety'])).toBeNull();
+    // Booked the next morning for the day of the signature: nobody can tell, so it counts as later.
+    const nextMorning = workEvents(
+      makeVehicle(first, {
+        labour: [makeLabour(second, { area: 'brakes', what: 'pads', minutes: 90, entered: stampAt(third, 8) })],
+      }),
+    );
+    expect(laterTouch(nextMorning, vouched(second, 17), ['safety'])?.what).toBe('pads');
+  });
+
   it('is none when nothing came after, or nothing that matters', () => {
     expect(laterTouch(events, vouched(third, 10), ['safety'])).toBeNull();
     expect(laterTouch(events, vouched(first, 12), ['interior', 'body'])).toBeNull();
