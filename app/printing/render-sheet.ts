@@ -5,12 +5,15 @@ import type { Sheet, SheetBlock } from '../domain/sheets/sheet.ts';
 import { planBarcodes } from './blocks/barcodes.ts';
 import { planCautions } from './blocks/cautions.ts';
 import { planFacts } from './blocks/facts.ts';
+import { planFigures } from './blocks/figures.ts';
 import { planHoldStrip } from './blocks/hold-strip.ts';
+import { planLetterHead } from './blocks/letter-head.ts';
 import { planMasthead } from './blocks/masthead.ts';
 import { planSteps } from './blocks/steps.ts';
 import { planStripLegend } from './blocks/strip-legend.ts';
 import { planTable } from './blocks/table.ts';
 import { planVerdict } from './blocks/verdict.ts';
+import { planWindowCard } from './blocks/window-card.ts';
 import { planBlankLines, planBullets, planHeading, planParagraph, planSignatures } from './blocks/words.ts';
 import type { SheetFonts } from './load-fonts.ts';
 import { PageFlow } from './page-flow.ts';
@@ -74,6 +77,12 @@ function planBlock(desk: Desk, block: SheetBlock, title: string): Plan {
       return planVerdict(desk, block);
     case 'facts':
       return planFacts(desk, block);
+    case 'figures':
+      return planFigures(desk, block);
+    case 'window-card':
+      return planWindowCard(desk, block);
+    case 'letter-head':
+      return planLetterHead(desk, block);
     case 'caution':
       return planCautions(desk, [block]);
     case 'bullets':

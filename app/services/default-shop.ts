@@ -77,6 +77,7 @@ export const defaultShop: Shop = {
     paper: 'letter',
     paperName: 'Title',
     buyerNotice: '',
+    showsPriceInWindow: true,
   },
   rates: {
     labourCentsPerHour: 0,

@@ -4,10 +4,13 @@ import { dirname } from 'node:path';
 import type { Shop } from '../domain/fleet/shop.ts';
 import { assertNever } from '../domain/shared/assert-never.ts';
 import type { Day } from '../domain/shared/day.ts';
+import { costSheet } from '../domain/sheets/cost-sheet.ts';
 import { jobSheet } from '../domain/sheets/job-sheet.ts';
+import { planSheet } from '../domain/sheets/plan-sheet.ts';
 import { readinessSheet } from '../domain/sheets/readiness-sheet.ts';
 import type { Sheet, SheetKind } from '../domain/sheets/sheet.ts';
 import type { Printing } from '../domain/sheets/sheet-frame.ts';
+import { windowSheet } from '../domain/sheets/window-sheet.ts';
 import { reckonVehicle } from '../domain/vehicle/reckon.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import { loadFonts, type SheetFonts } from '../printing/load-fonts.ts';
@@ -15,14 +18,27 @@ import { renderSheet } from '../printing/render-sheet.ts';
 import { writeFileAtomically } from '../storage/atomic-file.ts';
 import type { StorageProblem } from '../storage/storage-problem.ts';
 
-/** The sheet of a vehicle as seen on this day. */
-export function makeSheet(kind: SheetKind, vehicle: Vehicle, shop: Shop, today: Day, printed: Printing): Sheet {
+/** The sheet of a vehicle as seen on this day; of one of its facts where `factId` names one. See why-no-sheet.ts for what cannot be made. */
+export function makeSheet(
+  kind: SheetKind,
+  vehicle: Vehicle,
+  shop: Shop,
+  today: Day,
+  printed: Printing,
+  factId: string | null = null,
+): Sheet {
   const reckoning = reckonVehicle(vehicle, shop, today);
   switch (kind) {
     case 'job-sheet':
       return jobSheet(vehicle, reckoning, shop, printed);
     case 'readiness-sheet':
       return readinessSheet(vehicle, reckoning, shop, printed);
+    case 'plan-sheet':
+      return planSheet(vehicle, shop, printed, factId);
+    case 'window-sheet':
+      return windowSheet(vehicle, reckoning, shop, printed);
+    case 'cost-sheet':
+      return costSheet(vehicle, reckoning, shop, printed);
     default:
       return assertNever(kind, 'kind of sheet');
   }

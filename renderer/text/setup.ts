@@ -66,6 +66,8 @@ export const setupText = {
   buyerNoticeHint:
     'Printed at the foot of the sheet for sales. Your own words; have them looked at by who knows the law of the place.',
 
+  priceInWindow: 'Print the asking price on the sheet for the windscreen',
+
   labour: 'Labour, an hour',
   labourHint: 'For everybody without a rate of their own.',
   funding: 'Own money, interest a year',

@@ -7,10 +7,21 @@ export const sheetsText = {
   search: 'Search vehicles',
   searchTip: 'Stock number, VIN, make or model',
   kind: 'Sheet',
-  kinds: { 'job-sheet': 'Job sheet', 'readiness-sheet': 'Readiness sheet' } satisfies Record<SheetKind, string>,
+  kinds: {
+    'job-sheet': 'Job sheet',
+    'plan-sheet': 'Programming plan',
+    'readiness-sheet': 'Readiness sheet',
+    'window-sheet': 'Window sheet',
+    'cost-sheet': 'Cost sheet',
+  } satisfies Record<SheetKind, string>,
   kindsFor: {
     'job-sheet': 'For the technician: what to do, in which order, with which cautions.',
     'readiness-sheet': 'For sales: is it ready, what was found and done, what a buyer must be told. No cost, no code.',
+    'plan-sheet':
+      'For programming: the steps in their order with boxes, what must be true first, room for what is read.',
+    'window-sheet': 'For the windscreen: one page, large. Nothing internal; the price only where Setup says so.',
+    'cost-sheet':
+      'For the manager: every cost from purchase to sale, holding, tax, margin and days. Not to be handed out.',
   } satisfies Record<SheetKind, string>,
   vehicles: 'Vehicles. Arrow keys move, Space chooses.',
   chosen: (count: number) => (count === 0 ? 'None chosen' : plural(count, 'chosen', 'chosen')),
@@ -32,6 +43,7 @@ export const sheetsText = {
   openFile: (fileName: string) => `Open ${fileName}`,
   showFolder: 'Show folder',
   stepStates: { open: 'to do', done: 'done', 'left-out': 'left out' } satisfies Record<SheetStep['state'], string>,
+  first: 'First:',
   initials: 'initials',
   concerns: (what: string) => `Here: ${what}.`,
   printedBy: (by: string, when: string) => `Printed by ${by}, ${when}`,

@@ -33,7 +33,9 @@ export const vehicleText = {
   noVin: 'VIN not known yet',
   stockNumber: 'Stock number',
   readOnly: 'This vehicle can be read and not changed.',
-  sheet: { 'job-sheet': 'Job sheet', 'readiness-sheet': 'Readiness sheet' } satisfies Record<SheetKind, string>,
+  sheet: { 'job-sheet': 'Job sheet', 'readiness-sheet': 'Readiness sheet' } satisfies Partial<
+    Record<SheetKind, string>
+  >,
   waitsFor: 'Waits for',
   stands: 'Stands',
   nextMove: 'Next move',

@@ -48,6 +48,7 @@ export const exampleShop: Shop = {
     paperName: 'Title',
     buyerNotice:
       'Sold as described here and on the Buyers Guide. Ask for the scan results: you may take a copy of both with you.',
+    showsPriceInWindow: true,
   },
   rates: {
     labourCentsPerHour: 7300,

@@ -384,6 +384,7 @@ export function makeShop(about: { readonly rates?: Partial<Rates>; readonly chec
       paper: 'letter',
       paperName: 'Title',
       buyerNotice: '',
+      showsPriceInWindow: true,
     },
     rates: { ...noHoldingCost, ...about.rates },
     people: [makePerson('technician-1'), makePerson('manager-1', { role: 'manager' })],

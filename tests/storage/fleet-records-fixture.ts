@@ -58,6 +58,7 @@ export function aShop(name = 'Invented Motors'): Shop {
       paper: 'letter',
       paperName: 'Title',
       buyerNotice: '',
+      showsPriceInWindow: true,
     },
     rates: {
       labourCentsPerHour: 9_000,

@@ -76,6 +76,7 @@ export const sampleShop: Shop = {
     paperName: 'Title',
     buyerNotice:
       'Invented sample: this dealer, its people, suppliers, makes, models and vehicles do not exist. Ask us for the scan before and after the repair of any vehicle you look at.',
+    showsPriceInWindow: true,
   },
   rates: {
     labourCentsPerHour: 62_00,

@@ -35,6 +35,8 @@ export const dealerSchema = z.strictObject({
   paperName: filledLineSchema(40),
   /** Words printed at the foot of the sheet for sales, the shop's own. */
   buyerNotice: paragraphSchema(600),
+  /** The asking price stands on the sheet for the windscreen. */
+  showsPriceInWindow: z.boolean(),
 });
 export type Dealer = z.infer<typeof dealerSchema>;
 

@@ -1,7 +1,7 @@
 // What each role sees, enters, sets and prints: the one table. The main process enforces it (services/role-rules.ts); the page reads it
 // too, so that nothing is offered that would be refused.
 import type { Role } from '../fleet/shop.ts';
-import type { SheetKind } from '../sheets/sheet.ts';
+import { type SheetKind, sheetKindSchema } from '../sheets/sheet.ts';
 import { type FactList, factListSchema, type Section } from '../vehicle/change.ts';
 
 export type Rights = {
@@ -43,7 +43,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     removes: factListSchema.options,
     sets: sections,
     decides: true,
-    prints: ['job-sheet', 'readiness-sheet'],
+    prints: sheetKindSchema.options,
   },
   technician: {
     seesForecast: true,
@@ -55,7 +55,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     removes: workshopLists,
     sets: ['identity', 'arrival'],
     decides: false,
-    prints: ['job-sheet', 'readiness-sheet'],
+    prints: ['job-sheet', 'plan-sheet', 'readiness-sheet'],
   },
   sales: {
     seesForecast: false,
@@ -67,7 +67,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     removes: [],
     sets: [],
     decides: false,
-    prints: ['readiness-sheet'],
+    prints: ['readiness-sheet', 'window-sheet'],
   },
 };
 

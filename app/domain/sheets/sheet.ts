@@ -5,7 +5,7 @@ import { causeSchema } from '../time/cause.ts';
 import { cautionKeySchema } from '../work/cautions.ts';
 import { stripAxisSchema, stripOfDaysSchema } from './strip-of-days.ts';
 
-export const sheetKindSchema = z.enum(['job-sheet', 'readiness-sheet']);
+export const sheetKindSchema = z.enum(['job-sheet', 'plan-sheet', 'readiness-sheet', 'window-sheet', 'cost-sheet']);
 /** Of one vehicle. */
 export type SheetKind = z.infer<typeof sheetKindSchema>;
 
@@ -46,6 +46,8 @@ const blockSchema = z.discriminatedUnion('kind', [
   /** The answer the sheet exists for, large: 'Ready for sale', 'Not ready', and why, a sentence each. */
   z.strictObject({ kind: z.literal('verdict'), isGood: z.boolean(), text, reasons: z.array(text).readonly() }),
   z.strictObject({ kind: z.literal('facts'), rows: z.array(labelled).readonly() }),
+  /** A few large figures side by side. */
+  z.strictObject({ kind: z.literal('figures'), items: z.array(labelled).max(5).readonly() }),
   /** The whole of a sheet for the windscreen, on one page whatever stands on it, to be read from two metres. */
   z.strictObject({
     kind: z.literal('window-card'),

@@ -105,6 +105,47 @@ function blankRules(pen: Pen, blanks: readonly string[], width: number): { x: nu
   return rules;
 }
 
+/** What must be true first: a small box and its words, one after the other, led by a word. */
+function needStrips(pen: Pen, needs: NonNullable<SheetStep['needs']>, width: number): Strip[] {
+  if (needs.length === 0) return [];
+  const style = type.small;
+  const side = 6.4;
+  const lead = 'First: ';
+  const strips: Strip[] = [];
+  let line: { readonly x: number; readonly text: string; readonly box: boolean | null }[] = [
+    { x: 0, text: lead, box: null },
+  ];
+  let x = pen.width(lead, style) + 7;
+  const closeLine = () => {
+    const placed = line;
+    if (placed.length === 0) return;
+    strips.push({
+      height: style.lineHeight + 1,
+      paint: (left, top) => {
+        for (const { x: offset, text, box } of placed) {
+          const at = left + offset;
+          if (box !== null) pen.frame(at, top + 2.6, side, side, 0.6, ink);
+          if (box === true) pen.tick(at, top + 2, side + 1, 1.1, ink);
+          pen.line(text, at + (box === null ? 0 : side + 4), top, style);
+        }
+      },
+    });
+    line = [];
+    x = 0;
+  };
+  for (const need of needs) {
+    const lines = pen.lines(need.text, width - side - 4, style);
+    for (const [index, text] of lines.entries()) {
+      const needed = side + 4 + pen.width(text, style);
+      if (x + needed > width && line.length > 0) closeLine();
+      line.push({ x, text: `${text.trimEnd()} `, box: index === 0 ? need.isMet : null });
+      x += needed + 12;
+    }
+  }
+  closeLine();
+  return strips;
+}
+
 type Measured = { readonly step: SheetStep; readonly strips: readonly Strip[]; readonly blankRows: number };
 
 function measureStep(desk: Desk, step: SheetStep, width: number): Measured {
@@ -118,6 +159,7 @@ function measureStep(desk: Desk, step: SheetStep, width: number): Measured {
       ...textStrips(pen, pen.lines(step.text, width, title), title),
       ...textStrips(pen, pen.lines(step.detail, width, type.small), type.small),
       ...markStrips(pen, step.marks, width),
+      ...needStrips(pen, step.needs ?? [], width),
       ...blanks,
     ],
   };
@@ -219,7 +261,7 @@ export function planSteps(desk: Desk, block: Steps): Plan {
     for (let start = 0; start < steps.length; start += perRow) {
       const cells = steps.slice(start, start + perRow).map((measured, index) => {
         const left = frame.left + index * (layout.cellWidth + cellGutter);
-        const place = { left, number: start + index + 1, layout };
+        const place = { left, number: (block.firstNumber ?? 1) + start + index, layout };
         return planCell(desk, block, measured, place, pen.element(list, 'LI'));
       });
       flow.row(rowOfCells(cells, padBottom));

@@ -3,6 +3,7 @@ import type { Dealer } from '../../../app/domain/fleet/shop.ts';
 import { marketSchema } from '../../../app/domain/vehicle/market.ts';
 import { typeIntoShop } from '../../state/shop-store.ts';
 import { setupText } from '../../text/setup.ts';
+import { CheckField } from '../../ui/check-field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { ParagraphField, TextField } from '../../ui/text-field.tsx';
 import { problemAt, SectionForm, type SectionProps } from './section-form.tsx';
@@ -55,6 +56,7 @@ export function DealerSection({ kept, ...section }: SectionProps & { readonly ke
           rows={3}
           isWide
         />
+        <CheckField label={setupText.priceInWindow} {...field('showsPriceInWindow')} isWide />
       </div>
     </SectionForm>
   );

@@ -2,6 +2,7 @@
 import type { SheetBlock, SheetStep } from '../../../app/domain/sheets/sheet.ts';
 import { sheetsText } from '../../text/sheets.ts';
 import { CautionNote } from '../../ui/caution-note.tsx';
+import { Figures, LetterHead, Needs, WindowCard } from './large-blocks.tsx';
 import { PaperStrip, PaperStripAxis, StripLegend } from './strip-blocks.tsx';
 
 type Of<Kind extends SheetBlock['kind']> = Extract<SheetBlock, { kind: Kind }>;
@@ -24,6 +25,7 @@ function StepLine({ step, hasInitials }: { readonly step: SheetStep; readonly ha
           </span>
         ))}
         {step.detail !== '' && <p className="is-quiet">{step.detail}</p>}
+        <Needs needs={step.needs ?? []} />
         {(step.blanks.length > 0 || hasInitials) && (
           <p className="sheet-blanks">
             {[...step.blanks, ...(hasInitials ? [sheetsText.initials] : [])].map((blank) => (
@@ -125,6 +127,12 @@ export function Block({ block }: { readonly block: SheetBlock }) {
       );
     case 'facts':
       return <Labelled rows={block.rows} className="sheet-facts" />;
+    case 'figures':
+      return <Figures block={block} />;
+    case 'window-card':
+      return <WindowCard block={block} />;
+    case 'letter-head':
+      return <LetterHead block={block} />;
     case 'caution':
       return (
         <CautionNote
@@ -144,7 +152,10 @@ export function Block({ block }: { readonly block: SheetBlock }) {
     case 'steps': {
       const List = block.isNumbered ? 'ol' : 'ul';
       return (
-        <List className={`sheet-steps${block.isNumbered ? ' is-numbered' : ''}`}>
+        <List
+          className={`sheet-steps${block.isNumbered ? ' is-numbered' : ''}`}
+          style={block.isNumbered ? { counterReset: `sheet-step ${(block.firstNumber ?? 1) - 1}` } : undefined}
+        >
           {block.items.map((step, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: steps of a finished sheet have no identity and never move.
             <StepLine key={index} step={step} hasInitials={block.hasInitials} />

@@ -2,7 +2,8 @@
 import './sheets.css';
 import { useMemo, useState } from 'react';
 import type { Role } from '../../../app/domain/fleet/shop.ts';
-import { type SheetKind, sheetKindSchema } from '../../../app/domain/sheets/sheet.ts';
+import { rightsOf } from '../../../app/domain/people/role-rights.ts';
+import type { SheetKind } from '../../../app/domain/sheets/sheet.ts';
 import { useDesk } from '../../state/desk-store.ts';
 import { lotStore } from '../../state/lot-store.ts';
 import { openPrinted, type Printed, printSheets, showSheetsFolder } from '../../state/print-sheets.ts';
@@ -17,9 +18,9 @@ import { findVehicles, toggled } from './find-vehicles.ts';
 import { SheetPreview } from './sheet-preview.tsx';
 import { VehicleChoice } from './vehicle-choice.tsx';
 
-/** Sales prints what a buyer may hold; the main process decides that, this only does not offer the other. */
+/** The main process decides who may print what; this only does not offer the other. */
 function kindsFor(role: Role): readonly SheetKind[] {
-  return role === 'sales' ? ['readiness-sheet'] : sheetKindSchema.options;
+  return rightsOf(role).prints;
 }
 
 function PrintedFiles({ files }: { readonly files: readonly Printed[] }) {

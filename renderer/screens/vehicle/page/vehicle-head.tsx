@@ -1,6 +1,6 @@
 // The head line: which vehicle this is, back to the Lot, and its sheets.
 
-import { type SheetKind, sheetKindSchema } from '../../../../app/domain/sheets/sheet.ts';
+import type { SheetKind } from '../../../../app/domain/sheets/sheet.ts';
 import { vehicleTitle } from '../../../../app/domain/vehicle/identity.ts';
 import { printSheets } from '../../../state/print-sheets.ts';
 import { goTo } from '../../../state/route-store.ts';
@@ -10,6 +10,9 @@ import { showNumber } from '../../../ui/read-number.ts';
 import { groupVin } from '../../../ui/vin-field.tsx';
 import { mayPrint } from '../may-change.ts';
 import { useVehicle } from './vehicle-context.ts';
+
+/** What everybody prints all day; the other sheets are on the screen of sheets. */
+const sheetsAtHand = ['job-sheet', 'readiness-sheet'] as const satisfies readonly SheetKind[];
 
 export function VehicleHead() {
   const { id, vehicle, view, role } = useVehicle();
@@ -39,7 +42,7 @@ export function VehicleHead() {
       <span className="vehicle-aside">{asides.join(' · ')}</span>
       {view.isReadOnly && <span className="vehicle-read-only">{vehicleText.readOnly}</span>}
       <span className="vehicle-sheets">
-        {sheetKindSchema.options
+        {sheetsAtHand
           .filter((kind) => mayPrint(role, kind))
           .map((kind) => (
             <Button key={kind} onPress={() => print(kind)}>
