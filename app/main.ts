@@ -33,6 +33,7 @@ import { fleetArgument, programPaths } from './shell/paths.ts';
 import { declareScheme, serveScheme } from './shell/scheme.ts';
 import { eventSender } from './shell/send-event.ts';
 import { applySessionPolicy } from './shell/session-policy.ts';
+import { sheetDialogs } from './shell/sheet-dialogs.ts';
 import { applyTheme, changeZoom, openWindow, showWhenDrawn } from './shell/window.ts';
 import { loadDeskStoreClass, openDeskSettings } from './storage/desk-settings.ts';
 
@@ -69,7 +70,14 @@ async function startProgram(): Promise<void> {
         deskSettings,
         fontsFolder: paths.fontsFolder,
         appVersion: app.getVersion(),
-        outside: { chooseFolder: () => chooseFolder(window), openFile, showFolder, applyTheme, ...passingClipboard },
+        outside: {
+          ...sheetDialogs(window),
+          chooseFolder: () => chooseFolder(window),
+          openFile,
+          showFolder,
+          applyTheme,
+          ...passingClipboard,
+        },
         emit,
         report: (what, error) => log.error('desk', what, error),
       }),

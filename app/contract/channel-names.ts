@@ -29,6 +29,11 @@ export const channelNames = [
   'sheet:print',
   'sheet:open',
   'sheet:show-folder',
+  'sheet:preview-fleet',
+  'sheet:make',
+  'sheet:cancel',
+  'sheet:choice',
+  'sheet:find-mark',
   'calendar:places',
   'calendar:suggest-holidays',
   'vault:state',
@@ -62,4 +67,5 @@ export const eventNames = [
   'vault:changed',
   'vault:locked',
   'menu:chosen',
+  'sheet:progress',
 ] as const;

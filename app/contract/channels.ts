@@ -34,6 +34,7 @@ import { historyPlaceSchema, historyViewSchema } from './history-view.ts';
 import { holidayChannels } from './holiday-channels.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
+import { sheetChannels } from './sheet-channels.ts';
 import { vaultChannels } from './vault-channels.ts';
 import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
 import { waitingViewSchema } from './waiting-view.ts';
@@ -173,6 +174,7 @@ export const channels = {
     mutates: false,
   },
   'sheet:show-folder': { input: nothing, output: nothing, roles: everybody, mutates: false },
+  ...sheetChannels,
   ...holidayChannels,
   ...vaultChannels,
   'fleet:choose': { input: nothing, output: deskSchema, roles: manager, mutates: true },

@@ -1,6 +1,7 @@
 // What the main process tells the page unasked. Payloads are plain data.
 import { z } from 'zod';
 import { identifierSchema } from '../domain/shared/identifier.ts';
+import { sheetProgressSchema } from './sheet-channels.ts';
 import { deskSchema, lotRowSchema, readyDaysSchema } from './views.ts';
 
 export const events = {
@@ -13,6 +14,8 @@ export const events = {
   /** A new day, a new fleet, or another person at the desk: read everything again. */
   'lot:all-changed': z.strictObject({}),
   'desk:changed': deskSchema,
+  /** How far the sheets are that are being made. */
+  'sheet:progress': sheetProgressSchema,
   /** Codes, or who has a key to the vault: read again. */
   'vault:changed': z.strictObject({}),
   /** The vault was locked: a code that is shown is hidden at once. */

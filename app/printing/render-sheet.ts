@@ -33,10 +33,10 @@ function titleText(text: string): string {
   return text.replace(/\p{Cc}+/gu, ' ').trim();
 }
 
-function makeDocument(sheet: Sheet): PDFKit.PDFDocument {
+function makeDocument(sheet: Sheet, title = `${sheet.title}: ${sheet.subject}`): PDFKit.PDFDocument {
   const frame = pageFrame(sheet.paper, sheet.orientation);
   const info = {
-    Title: titleText(`${sheet.title}: ${sheet.subject}`),
+    Title: titleText(title),
     Author: titleText(sheet.dealer.name),
     Creator: 'Lotwright',
     CreationDate: new Date(sheet.printedAt),
@@ -149,7 +149,41 @@ async function collect(doc: PDFKit.PDFDocument): Promise<Buffer> {
 /** The PDF of a sheet and how many pages it has. The same sheet gives the same bytes. */
 export async function renderSheet(sheet: Sheet, fonts: SheetFonts): Promise<RenderedSheet> {
   const doc = makeDocument(sheet);
-  const pen = new Pen(doc, fonts);
+  drawSheet(doc, new Pen(doc, fonts), sheet);
+  const { count } = doc.bufferedPageRange();
+  doc.end();
+  return { bytes: await collect(doc), pages: count };
+}
+
+/** Sheets one after the other in one file, each with its own paper, running lines and count of pages. Asks for each when it is its turn. */
+export async function renderTogether(
+  title: string | null,
+  sheets: AsyncIterable<Sheet>,
+  fonts: SheetFonts,
+): Promise<RenderedSheet | null> {
+  let started: { readonly doc: PDFKit.PDFDocument; readonly pen: Pen } | null = null;
+  for await (const sheet of sheets) {
+    if (started === null) {
+      const doc = makeDocument(sheet, title ?? undefined);
+      started = { doc, pen: new Pen(doc, fonts) };
+    } else {
+      const { pageWidth, pageHeight } = pageFrame(sheet.paper, sheet.orientation);
+      // Pages that the flow adds later take these options as well.
+      started.doc.options.size = [pageWidth, pageHeight];
+      started.doc.addPage();
+    }
+    drawSheet(started.doc, started.pen, sheet);
+  }
+  if (started === null) return null;
+  const { doc } = started;
+  const { count } = doc.bufferedPageRange();
+  doc.end();
+  return { bytes: await collect(doc), pages: count };
+}
+
+/** On the page that is there, and on as many more as it needs. */
+function drawSheet(doc: PDFKit.PDFDocument, pen: Pen, sheet: Sheet): void {
+  const first = doc.bufferedPageRange().count - 1;
   const frame = pageFrame(sheet.paper, sheet.orientation);
   const running = planRunningLines(pen, frame, sheet);
   const root = doc.struct('Document');
@@ -159,10 +193,8 @@ export async function renderSheet(sheet: Sheet, fonts: SheetFonts): Promise<Rend
   drawAll(desk, planAll(desk, sheet));
   root.end();
   const { start, count } = doc.bufferedPageRange();
-  for (let page = 0; page < count; page += 1) {
+  for (let page = first; page < count; page += 1) {
     doc.switchToPage(start + page);
-    running.draw(page + 1, count);
+    running.draw(page - first + 1, count - first);
   }
-  doc.end();
-  return { bytes: await collect(doc), pages: count };
 }

@@ -31,6 +31,11 @@ import { VaultOwner } from './vault-owner.ts';
 export type Outside = {
   readonly chooseFolder: () => Promise<string | null>;
   readonly openFile: (path: string) => Promise<boolean>;
+  /** The system's dialogs for where a PDF goes; null when the person thought better of it. */
+  readonly chooseSheetFile: (suggestedName: string) => Promise<string | null>;
+  readonly chooseSheetFolder: () => Promise<string | null>;
+  /** Hands a finished PDF to the program that shows the system's print dialog for it; false when there is none. */
+  readonly printPdf: (path: string) => Promise<boolean>;
   readonly showFolder: (path: string) => void;
   readonly applyTheme: (theme: Desk['theme']) => void;
   /** Puts a code on the clipboard and clears it again after so many seconds, if it is still there. */
@@ -149,7 +154,8 @@ export class DeskContext {
   /** Who is at the desk: who signed in, else the one chosen last, else the first manager. Does not say that they signed in. */
   person(): Person {
     const people = this.shop().people.filter((person) => person.isActive);
-    const chosen = people.find((person) => person.id === this.deps.deskSettings.get().personId);
+    const chosenId = this.signedIn()?.personId ?? this.deps.deskSettings.get().personId;
+    const chosen = people.find((person) => person.id === chosenId);
     return chosen ?? people.find((person) => person.role === 'manager') ?? people[0] ?? nobodyYet;
   }
 

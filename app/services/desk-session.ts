@@ -14,7 +14,9 @@ import { readVehicleHistory } from './history-commands.ts';
 import { listHolidayPlaces, suggestHolidays } from './holiday-commands.ts';
 import { exportMoney, readMoney, showExports } from './money-commands.ts';
 import { readNextJobs, readRouteHistory, readRulePack } from './programming-commands.ts';
-import { openSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
+import { openSheet, previewFleetSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
+import { cancelSheets, makeSheets, readSheetChoice } from './sheet-job.ts';
+import { findMark } from './sheet-marks.ts';
 import { changeShop, readShop, setPerson, setTheme } from './shop-commands.ts';
 import { copyCode, destroyCode, hideCode, lookAtCode, putCode, readKeptCodes } from './vault-code-commands.ts';
 import {
@@ -72,6 +74,11 @@ export const handlers: Handlers = {
   'sheet:print': printSheets,
   'sheet:open': openSheet,
   'sheet:show-folder': showSheetsFolder,
+  'sheet:preview-fleet': previewFleetSheet,
+  'sheet:make': makeSheets,
+  'sheet:cancel': cancelSheets,
+  'sheet:choice': readSheetChoice,
+  'sheet:find-mark': findMark,
   'calendar:places': listHolidayPlaces,
   'calendar:suggest-holidays': suggestHolidays,
   'vault:state': readVaultState,

@@ -9,6 +9,7 @@ import { turnaroundSummary } from '../domain/time/turnaround.ts';
 import { providerGroups } from '../domain/time/turnaround-cases.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Answer, DeskContext } from './desk-context.ts';
+import type { FleetDesk } from './fleet-desk.ts';
 import { moneyTable } from './money-tables.ts';
 import { exportsFolder, writeExport } from './write-export.ts';
 
@@ -32,7 +33,8 @@ function providerNames(vehicles: readonly Vehicle[]): ReadonlyMap<string, string
 
 const tests = new WeakMap<TurnaroundHistory, BackTest>();
 
-function overviewOf(context: DeskContext): MoneyOverview {
+/** The figures of the fleet, for the page, for tables and for the sheet of them. */
+export function overviewOf(context: FleetDesk): MoneyOverview {
   const shop = context.shop();
   const today = context.today();
   const vehicles = [...context.store.vehicles().values()].map(({ data: vehicle }) => {

@@ -14,7 +14,7 @@ import { windowSheet } from '../domain/sheets/window-sheet.ts';
 import { reckonVehicle } from '../domain/vehicle/reckon.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import { loadFonts, type SheetFonts } from '../printing/load-fonts.ts';
-import { renderSheet } from '../printing/render-sheet.ts';
+import { type RenderedSheet, renderSheet, renderTogether } from '../printing/render-sheet.ts';
 import { writeFileAtomically } from '../storage/atomic-file.ts';
 import type { StorageProblem } from '../storage/storage-problem.ts';
 
@@ -90,7 +90,21 @@ async function makeFolder(folder: string): Promise<void> {
  * @throws with a sentence for the person when fonts are missing or the file cannot be written; an older file stays as it was.
  */
 export async function printSheet(sheet: Sheet, fontsFolder: string, path: string): Promise<{ readonly pages: number }> {
-  const { bytes, pages } = await renderSheet(sheet, await fontsOf(fontsFolder));
+  return writeRendered(await renderSheet(sheet, await fontsOf(fontsFolder)), path);
+}
+
+/** The same for several sheets in one file; null when there was no sheet. Throws what `sheets` throws, and then writes nothing. */
+export async function printTogether(
+  title: string | null,
+  sheets: AsyncIterable<Sheet>,
+  fontsFolder: string,
+  path: string,
+): Promise<{ readonly pages: number } | null> {
+  const rendered = await renderTogether(title, sheets, await fontsOf(fontsFolder));
+  return rendered === null ? null : writeRendered(rendered, path);
+}
+
+async function writeRendered({ bytes, pages }: RenderedSheet, path: string): Promise<{ readonly pages: number }> {
   await makeFolder(dirname(path));
   const written = await writeFileAtomically(path, bytes);
   if (!written.ok) {

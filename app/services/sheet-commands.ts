@@ -9,6 +9,8 @@ import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Kept } from '../storage/kept.ts';
 import { type Answer, type DeskContext, refuse } from './desk-context.ts';
 import { makeSheet, printSheet, sheetFileName } from './printer.ts';
+import { noteSheets } from './sheet-marks.ts';
+import { fleetSheetOf } from './sheet-tasks.ts';
 
 function sheetsFolder(context: DeskContext): string {
   return join(context.store.folder, 'sheets');
@@ -29,6 +31,15 @@ export async function previewSheet(
   return ok(sheetOf(context, input.kind, kept));
 }
 
+/** With the forecasts that are known by now: whoever looks should not wait for those that are not. */
+export async function previewFleetSheet(
+  context: DeskContext,
+  input: ChannelInput<'sheet:preview-fleet'>,
+): Answer<ChannelOutput<'sheet:preview-fleet'>> {
+  if (!rightsOf(context.person().role).printsOfFleet.includes(input.kind)) return refuse('not-allowed');
+  return ok(await fleetSheetOf(context, input.kind, input.vehicleIds, { isForecast: false }));
+}
+
 export async function printSheets(
   context: DeskContext,
   input: ChannelInput<'sheet:print'>,
@@ -44,6 +55,8 @@ export async function printSheets(
       const fileName = sheetFileName(input.kind, kept.data);
       const { pages } = await printSheet(sheet, context.deps.fontsFolder, join(sheetsFolder(context), fileName));
       printed.push({ fileName, pages });
+      // A mark that could not be noted is not found later; the sheet is good all the same.
+      await noteSheets(context, [{ vehicleId: kept.data.id, sheet }]);
     }
   } catch (error) {
     const done = printed.length > 0 ? ` ${printed.length} of ${chosen.length} sheets were printed before it.` : '';

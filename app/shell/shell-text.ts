@@ -89,3 +89,10 @@ export const startFailedText = {
   message:
     'The program could not start. No fleet data has been changed. Install it again; if that does not help, send the file lotwright.log to whoever looks after the program.',
 } as const;
+
+export const sheetDialogText = {
+  saveTitle: 'Save the sheets as PDF',
+  pdf: 'PDF',
+  folderTitle: 'Choose where the sheets go',
+  chooseFolder: 'Put them here',
+} as const;

@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { stampOf } from '../domain/backup/backup-name.ts';
 import { identifierSchema } from '../domain/shared/identifier.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
+import { anySheetKindSchema } from '../domain/sheets/sheet.ts';
 import { problemFromError, type StorageProblem, systemCode } from './storage-problem.ts';
 
 const pixels = z.int().min(-100_000).max(100_000);
@@ -30,6 +31,14 @@ export const deskSettingsSchema = z.strictObject({
   /** The person at this desk. */
   personId: identifierSchema.nullable(),
   lastPaper: z.enum(['a4', 'letter']).nullable(),
+  /** What was printed last at this desk; null: nothing yet. */
+  sheetChoice: z
+    .strictObject({
+      kinds: z.array(anySheetKindSchema).min(1).max(20),
+      to: z.enum(['folder', 'file', 'printer']),
+      isJoint: z.boolean(),
+    })
+    .nullable(),
 });
 export type DeskSettings = z.infer<typeof deskSettingsSchema>;
 
@@ -41,6 +50,7 @@ export const defaultDeskSettings: DeskSettings = {
   secondBackupFolder: null,
   personId: null,
   lastPaper: null,
+  sheetChoice: null,
 };
 
 /** What is used of electron-store: the whole object, read once and replaced at each change. */

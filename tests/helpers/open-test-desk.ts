@@ -68,6 +68,12 @@ export async function openTestDesk(existingFolder?: string, startsOn = testToday
         return true;
       },
       showFolder: (path) => void opened.push(path),
+      chooseSheetFile: async (name) => join(folder, 'chosen', name),
+      chooseSheetFolder: async () => join(folder, 'chosen'),
+      printPdf: async (path) => {
+        opened.push(`print ${path}`);
+        return true;
+      },
       applyTheme: () => {},
       copyPassing: async (text) => void copied.push(text),
       forgetCopied: async () => void copied.push(''),

@@ -1,7 +1,7 @@
 // What each role sees, enters, sets and prints: the one table. The main process enforces it (services/role-rules.ts); the page reads it
 // too, so that nothing is offered that would be refused.
 import type { Role } from '../fleet/shop.ts';
-import { type SheetKind, sheetKindSchema } from '../sheets/sheet.ts';
+import { type FleetSheetKind, fleetSheetKindSchema, type SheetKind, sheetKindSchema } from '../sheets/sheet.ts';
 import { type FactList, factListSchema, type Section } from '../vehicle/change.ts';
 
 export type Rights = {
@@ -16,6 +16,8 @@ export type Rights = {
   readonly sets: readonly Section[];
   readonly decides: boolean;
   readonly prints: readonly SheetKind[];
+  /** Sheets of many vehicles; what stands on them follows the other rights. */
+  readonly printsOfFleet: readonly FleetSheetKind[];
 };
 
 const workshopLists: readonly FactList[] = [
@@ -44,6 +46,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     sets: sections,
     decides: true,
     prints: sheetKindSchema.options,
+    printsOfFleet: fleetSheetKindSchema.options,
   },
   technician: {
     seesForecast: true,
@@ -56,6 +59,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     sets: ['identity', 'arrival'],
     decides: false,
     prints: ['job-sheet', 'plan-sheet', 'readiness-sheet'],
+    printsOfFleet: ['parts-list', 'fleet-list'],
   },
   sales: {
     seesForecast: false,
@@ -68,6 +72,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     sets: [],
     decides: false,
     prints: ['readiness-sheet', 'window-sheet'],
+    printsOfFleet: ['fleet-list'],
   },
 };
 

@@ -1,0 +1,184 @@
+// Several sheets at once: one after the other, giving the rest of the program its turn between two, telling how far it is, and stopping
+// where it is told to. Every file is whole or not there. The page never says where a file goes.
+import { basename, dirname, join } from 'node:path';
+import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
+import type { SheetOrder, SheetOutcome } from '../contract/sheet-channels.ts';
+import { rightsOf } from '../domain/people/role-rights.ts';
+import { ok } from '../domain/shared/result.ts';
+import { plural } from '../domain/shared/text.ts';
+import { fleetSheetKindSchema, type Sheet, sheetKindSchema } from '../domain/sheets/sheet.ts';
+import { type Answer, type DeskContext, refuse } from './desk-context.ts';
+import { printSheet, printTogether } from './printer.ts';
+import { noteSheets } from './sheet-marks.ts';
+import { fleetTask, type SheetTask, vehicleTask } from './sheet-tasks.ts';
+
+/** One file is held in memory until it is whole. */
+const mostTogether = 400;
+
+type Job = { isCancelled: boolean };
+const running = new WeakMap<DeskContext, Job>();
+
+class Stopped extends Error {}
+
+/** Everything that may be asked of the process meanwhile, calls of the page first among it, comes before the next sheet. */
+function letOthersGo(): Promise<void> {
+  return new Promise((resolve) => setImmediate(resolve));
+}
+
+/** What is to be made, in order: kind by kind, as the paper is handed out. A sentence where it cannot be. */
+function tasksOf(context: DeskContext, order: SheetOrder): readonly SheetTask[] | 'not-found' | 'not-allowed' {
+  const rights = rightsOf(context.person().role);
+  const tasks: SheetTask[] = [];
+  for (const kind of order.kinds) {
+    const ofFleet = fleetSheetKindSchema.safeParse(kind);
+    if (ofFleet.success) {
+      if (!rights.printsOfFleet.includes(ofFleet.data)) return 'not-allowed';
+      tasks.push(fleetTask(context, ofFleet.data, order.vehicleIds));
+      continue;
+    }
+    const ofVehicle = sheetKindSchema.parse(kind);
+    if (!rights.prints.includes(ofVehicle)) return 'not-allowed';
+    for (const id of order.vehicleIds) {
+      if (context.visible(id) === null) return 'not-found';
+      tasks.push(...vehicleTask(context, ofVehicle, id));
+    }
+  }
+  return tasks;
+}
+
+type Place = { readonly folder: string; readonly fileName: string | null; readonly isInFolder: boolean };
+
+function togetherName(context: DeskContext): string {
+  const stamp = context.deps.clock().slice(0, 16).replace('T', '-').replace(':', '');
+  return `sheets-${stamp}.pdf`;
+}
+
+/** Where it goes, asked of the person where they want to say; null when they thought better of it. */
+async function placeFor(context: DeskContext, order: SheetOrder, tasks: readonly SheetTask[]): Promise<Place | null> {
+  const own = join(context.store.folder, 'sheets');
+  const isOneFile = order.isJoint || order.to === 'printer' || tasks.length === 1;
+  const oneName = tasks.length === 1 ? (tasks[0]?.fileName ?? null) : togetherName(context);
+  if (order.to !== 'file') return { folder: own, fileName: isOneFile ? oneName : null, isInFolder: true };
+  if (!isOneFile) {
+    const folder = await context.deps.outside.chooseSheetFolder();
+    return folder === null ? null : { folder, fileName: null, isInFolder: false };
+  }
+  const path = await context.deps.outside.chooseSheetFile(oneName ?? togetherName(context));
+  return path === null ? null : { folder: dirname(path), fileName: basename(path), isInFolder: false };
+}
+
+type Made = { -readonly [Key in keyof SheetOutcome]: SheetOutcome[Key] } & { files: SheetOutcome['files'][number][] };
+
+/** Sheet by sheet, so that only one is in memory; stops by throwing, so that a file that holds several is not written at all. */
+async function* making(
+  context: DeskContext,
+  tasks: readonly SheetTask[],
+  job: Job,
+): AsyncGenerator<[SheetTask, Sheet]> {
+  const { store } = context;
+  const { id } = context.person();
+  for (const [index, task] of tasks.entries()) {
+    context.deps.emit('sheet:progress', { done: index, total: tasks.length, now: task.subject });
+    await letOthersGo();
+    // Whoever sits down now, or another fleet, has not asked for these.
+    if (job.isCancelled || context.store !== store || context.person().id !== id) throw new Stopped();
+    yield [task, await task.make()];
+  }
+}
+
+async function makeAll(
+  context: DeskContext,
+  tasks: readonly SheetTask[],
+  place: Place,
+  job: Job,
+  made: Made,
+): Promise<void> {
+  const { fontsFolder } = context.deps;
+  if (place.fileName === null) {
+    for await (const [task, sheet] of making(context, tasks, job)) {
+      const { pages } = await printSheet(sheet, fontsFolder, join(place.folder, task.fileName));
+      made.files.push({ fileName: task.fileName, pages, sheets: 1 });
+      made.sentence = await noteSheets(context, [{ vehicleId: task.vehicleId, sheet }]);
+    }
+    return;
+  }
+  const noted: {
+    vehicleId: string | null;
+    sheet: Pick<Sheet, 'mark' | 'kind' | 'subject' | 'title' | 'revision' | 'printedAt' | 'printedBy'>;
+  }[] = [];
+  async function* sheets(): AsyncGenerator<Sheet> {
+    for await (const [{ vehicleId }, sheet] of making(context, tasks, job)) {
+      const { mark, kind, subject, title, revision, printedAt, printedBy } = sheet;
+      noted.push({ vehicleId, sheet: { mark, kind, subject, title, revision, printedAt, printedBy } });
+      yield sheet;
+    }
+    if (job.isCancelled) throw new Stopped();
+  }
+  const title = tasks.length === 1 ? null : `${tasks.length} sheets`;
+  const printed = await printTogether(title, sheets(), fontsFolder, join(place.folder, place.fileName));
+  if (printed === null) return;
+  made.files.push({ fileName: place.fileName, pages: printed.pages, sheets: noted.length });
+  made.sentence = await noteSheets(context, noted);
+}
+
+export async function makeSheets(
+  context: DeskContext,
+  order: ChannelInput<'sheet:make'>,
+): Answer<ChannelOutput<'sheet:make'>> {
+  if (running.has(context))
+    return refuse('printing-failed', 'Sheets are being made already. Wait for them, or cancel them first.');
+  const tasks = tasksOf(context, order);
+  if (tasks === 'not-found' || tasks === 'not-allowed') return refuse(tasks);
+  if (tasks.length === 0)
+    return refuse(
+      'printing-failed',
+      'None of the vehicles chosen has a sheet of this kind. Choose another kind or other vehicles.',
+    );
+  if (tasks.length > mostTogether && (order.isJoint || order.to === 'printer'))
+    return refuse(
+      'printing-failed',
+      `One file holds at most ${mostTogether} sheets, and these are ${tasks.length}. Choose fewer, or have a file each.`,
+    );
+  const job: Job = { isCancelled: false };
+  running.set(context, job);
+  const made: Made = { end: 'done', sentence: '', files: [], isInFolder: true };
+  try {
+    const { kinds, to, isJoint } = order;
+    context.deps.deskSettings.change({ sheetChoice: { kinds: [...kinds], to, isJoint } });
+    const place = await placeFor(context, order, tasks);
+    if (place === null) return ok({ ...made, end: 'not-begun' });
+    made.isInFolder = place.isInFolder;
+    await makeAll(context, tasks, place, job, made);
+    context.deps.emit('sheet:progress', { done: tasks.length, total: tasks.length, now: '' });
+    if (
+      order.to === 'printer' &&
+      place.fileName !== null &&
+      !(await context.deps.outside.printPdf(join(place.folder, place.fileName)))
+    )
+      return ok({
+        ...made,
+        end: 'failed',
+        sentence: 'No program on this computer opens PDF files. The sheets are in the folder of sheets.',
+      });
+    return ok(made);
+  } catch (error) {
+    if (error instanceof Stopped) return ok({ ...made, end: 'cancelled' });
+    const why = error instanceof Error ? error.message : 'Unknown reason';
+    const before =
+      made.files.length === 0 ? '' : ` ${plural(made.files.length, 'file was', 'files were')} written before it.`;
+    return ok({ ...made, end: 'failed', sentence: `${why.replace(/\.$/, '')}.${before}` });
+  } finally {
+    running.delete(context);
+  }
+}
+
+/** The sheet that is being made is finished; none begins after it. */
+export async function cancelSheets(context: DeskContext): Answer<ChannelOutput<'sheet:cancel'>> {
+  const job = running.get(context);
+  if (job) job.isCancelled = true;
+  return ok({});
+}
+
+export async function readSheetChoice(context: DeskContext): Answer<ChannelOutput<'sheet:choice'>> {
+  return ok(context.deps.deskSettings.get().sheetChoice);
+}
