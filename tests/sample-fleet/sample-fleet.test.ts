@@ -1,4 +1,5 @@
 // The invented dealership that comes with the program: valid today, told without contradiction, in every standing, and said to be invented.
+
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -6,6 +7,9 @@ import { makes, models } from '../../app/dev/sample-fleet/makes-and-models.ts';
 import { sampleFleetFiles } from '../../app/dev/sample-fleet/sample-fleet.ts';
 import { suppliers } from '../../app/dev/sample-fleet/sample-shop.ts';
 import { isWorkingDay } from '../../app/dev/sample-fleet/working-days.ts';
+import { codeKindOf } from '../../app/domain/codes/code-name.ts';
+import { filingReminder } from '../../app/domain/codes/filing-limit.ts';
+import { requestStanding } from '../../app/domain/codes/request-life.ts';
 import { daysBetween } from '../../app/domain/shared/day.ts';
 import { standingSchema } from '../../app/domain/time/cause.ts';
 import { changeDays, recordAsOf } from '../../app/domain/time/record-as-of.ts';
@@ -150,6 +154,19 @@ describe('as a manager would look at it', () => {
     expect(all.some(({ readiness }) => readiness.gates.some(({ state }) => state === 'stale'))).toBe(true);
     expect(all.filter(({ nextMove }) => nextMove?.what.startsWith('Chase ')).length).toBeGreaterThanOrEqual(2);
     expect(all.some(({ vehicle }) => vehicle.codeRequests.some(({ outcome }) => outcome === 'refused'))).toBe(true);
+  });
+
+  it('code requests stand at every stage of their life, and no proof is missing where one was asked', () => {
+    const { shop, today, vehicles } = sample();
+    const requests = vehicles.flatMap(({ codeRequests }) => codeRequests);
+    const states = requests.map(
+      (request) => requestStanding(request, codeKindOf(shop.codeKinds, request.kind), `${today}T12:00:00.000Z`).state,
+    );
+    for (const state of ['drafted', 'asked', 'chased', 'answered', 'locked', 'refused', 'closed'])
+      expect(states, state).toContain(state);
+    expect(requests.filter(({ askedOn, proof }) => askedOn !== null && proof === null)).toEqual([]);
+    expect(requests.some((request) => filingReminder(request, shop.filingRules, today) !== null)).toBe(true);
+    expect(requests.some(({ tries }) => tries.some(({ result }) => result === 'right'))).toBe(true);
   });
 
   it('sold vehicles mostly left something, not all, and were ready before they went', () => {

@@ -1,6 +1,6 @@
 // Invented vehicles that have only just been bought: on the truck, not looked at yet, scanned today, or with a fault nobody has decided.
 import { type Untold, untold } from './open-story.ts';
-import { people, sources, suppliers } from './sample-shop.ts';
+import { codeDesks, people, sources, suppliers } from './sample-shop.ts';
 
 export const arriving: readonly Untold[] = [
   untold(
@@ -180,6 +180,19 @@ export const arriving: readonly Untold[] = [
       const code = story.ask('immobiliser', 'Body', 'Keywright Code Desk', '2026-03-02', { fee: 65, fault: keys });
       story.remark('Seller’s title is still with the state; his bill of sale is in the file.');
       story.on('2026-03-03').answer(code, 'refused', 'They want the title in our name first.');
+      story.on('2026-03-05');
+      const radio = story.ask('radio', 'Radio', codeDesks.audio, '2026-03-09', {
+        fee: 25,
+        serial: 'A2C0041907TR2K',
+        reason: 'radio asks for its code since the battery was off',
+      });
+      story.on('2026-03-10').answer(radio, 'given');
+      story.on('2026-03-11').tryCode(radio, 'wrong', { triesLeft: 2 });
+      story.on('2026-03-18').tryCode(radio, 'wrong', {
+        triesLeft: 0,
+        lockedUntil: '2026-03-18T21:00:00.000Z',
+        note: 'The set wants an hour with the ignition on.',
+      });
     },
   ),
 ];

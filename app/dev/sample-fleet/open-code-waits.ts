@@ -89,6 +89,8 @@ export const codeWaits: readonly Untold[] = [
       story.on('2026-02-27');
       const second = story.ask('immobiliser', 'Body', codeDesks.maker, '2026-03-23', { fee: 95, fault: keys });
       story.relink(job, { codeRequestId: second });
+      story.closeCode(first, 'asked of the maker instead');
+      story.on('2026-03-13').chaseCode(second, 'portal', '2026-03-23', 'Waiting for somebody to look at the proof.');
     },
   ),
   untold(
@@ -132,6 +134,7 @@ export const codeWaits: readonly Untold[] = [
       const job = story.openJob('Gateway', keptGateway(code), rod);
       story.attempt(job, 'scan-before', 'worked', 'on-vehicle');
       story.leaveOut(job, 'update-software', 'its software is the newest');
+      story.on('2026-03-17').draftCode('mechanical-key', 'Driver’s door', 'a spare blade, the second one is bent');
     },
   ),
 ];

@@ -45,6 +45,7 @@ export const partWaits: readonly Untold[] = [
       story.leaveOut(job, 'save-old', 'the module does not answer; data from the maker’s list for this VIN');
       story.book(50, 'plugs, grounds and network checked, old module will not answer', 'control-module', dead);
       story.on('2026-03-12').answer(code, 'given');
+      story.underScheme(code, null);
     },
   ),
   untold(

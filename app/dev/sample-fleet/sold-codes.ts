@@ -45,6 +45,8 @@ export const lostKeys: Trouble = {
     });
     later.at(taught, (story) => {
       story.workUpTo(job, null);
+      story.tryCode(request, 'right');
+      story.closeCode(request);
       story.book(45 + random.whole(0, 60), 'keys taught', 'immobiliser-keys', fault);
       story.finish(fault);
     });
@@ -89,6 +91,8 @@ function behindCode(
           story.leaveOut(job, 'update-software', 'its software is the newest');
           story.workUpTo(job, null);
         }
+        story.tryCode(request, 'right', {}, people.secondTechnician);
+        story.closeCode(request);
         story.book(
           20 + random.whole(0, 25),
           `${module.toLowerCase()} unlocked`,

@@ -1,26 +1,19 @@
-// Tells one invented vehicle day by day, in sentences of the trade. Programming is told in programming-story.ts.
-import type { AskWay } from '../../domain/codes/request-facts.ts';
+// Tells one invented vehicle day by day, in sentences of the trade. Programming is told in programming-story.ts, codes in
+// code-story.ts.
 import type { DecisionKind } from '../../domain/diagnosis/fault.ts';
 import { nothingElseRead, type ScanDraft, type ScanKind } from '../../domain/diagnosis/scan.ts';
 import type { Day } from '../../domain/shared/day.ts';
 import type { WorkArea } from '../../domain/work/work-area.ts';
-import { blankCodeRequest, blankPart, blankSublet } from './blank-facts.ts';
-import { ProgrammingStory } from './programming-story.ts';
-import { codeDesks, people } from './sample-shop.ts';
+import { blankPart, blankSublet } from './blank-facts.ts';
+import { CodeStory } from './code-story.ts';
+import { people } from './sample-shop.ts';
 import { scanModules, scanModulesOf } from './scan-modules.ts';
 
 type Person = (typeof people)[keyof typeof people];
 
-/** How each desk is asked, as the shop has got used to it. */
-const asksBy: Readonly<Record<string, AskWay>> = {
-  [codeDesks.maker]: 'portal',
-  [codeDesks.gateway]: 'portal',
-  [codeDesks.audio]: 'letter',
-};
-
 const dollars = (amount: number) => Math.round(amount * 100);
 
-export class Story extends ProgrammingStory {
+export class Story extends CodeStory {
   arrive(location: string, keyTag: string): void {
     this.set('arrival', { arrivedOn: this.day }, people.sales);
     this.set('identity', { location, keyTag }, people.sales);
@@ -116,37 +109,6 @@ export class Story extends ProgrammingStory {
 
   returnCore(part: string): void {
     this.amend('parts', part, { coreReturnedOn: this.day }, people.manager);
-  }
-
-  ask(
-    kind: string,
-    module: string,
-    of: string,
-    expectedOn: Day | null,
-    more: { fee?: number; fault?: string; reason?: string; serial?: string; credential?: string } = {},
-  ): string {
-    const item = {
-      ...blankCodeRequest,
-      notedOn: this.day,
-      kind,
-      module,
-      deviceSerial: more.serial ?? '',
-      reason: more.reason ?? '',
-      faultId: more.fault ?? null,
-      askedHow: asksBy[of] ?? ('phone' as const),
-      credentialReference: more.credential ?? '',
-      proof: { document: 'purchase invoice with VIN', checkedOn: this.day, checkedBy: people.manager },
-      askedOn: this.day,
-      askedOf: of,
-      expectedOn,
-      feeCents: dollars(more.fee ?? 0),
-    };
-    return this.put('codeRequests', item, people.manager);
-  }
-
-  answer(request: string, outcome: 'given' | 'refused', note = ''): void {
-    const keptWhere = outcome === 'given' ? 'sealed envelope, office safe' : '';
-    this.amend('codeRequests', request, { answeredOn: this.day, outcome, keptWhere, note }, people.manager);
   }
 
   book(

@@ -14,7 +14,9 @@ import { SectionHead } from '../../ui/section-head.tsx';
 import { AgeingSection } from './ageing-section.tsx';
 import { CalendarSection } from './calendar-section.tsx';
 import { ChecklistSection } from './checklist-section.tsx';
+import { CodeKindsSection } from './code-kinds-section.tsx';
 import { DealerSection } from './dealer-section.tsx';
+import { CodesAfterSaleSection, FilingSection } from './filing-section.tsx';
 import { FundingSection } from './funding-section.tsx';
 import { InspectionSection } from './inspection-section.tsx';
 import { PeopleSection } from './people-section.tsx';
@@ -116,6 +118,13 @@ function Sections({ desk }: { readonly desk: Desk }) {
       <div className="setup-columns">
         <SupportSection {...section} kept={shop.supportRanges} />
         <InspectionSection {...section} kept={shop.inspection} today={desk.today} />
+      </div>
+      <div className="setup-columns">
+        <CodeKindsSection {...section} kept={shop.codeKinds} />
+        <div>
+          <FilingSection {...section} kept={shop.filingRules} />
+          <CodesAfterSaleSection {...section} kept={shop.daysUntilCodesAreDestroyed} />
+        </div>
       </div>
       <VaultSection desk={desk} />
       <RulePackSection {...section} kept={shop.rulePacks} today={desk.today} />

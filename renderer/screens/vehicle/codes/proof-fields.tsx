@@ -29,7 +29,7 @@ export function ProofFields({ edit }: { readonly edit: Editing<CodeRequestValue>
               })
             }
             problem={edit.problemAt('proof')}
-            hint={proof.document === '' ? codeText.proofFirst : undefined}
+            hint={proof.document === '' && edit.problemAt('proof') === undefined ? codeText.proofFirst : undefined}
             list={codeText.documents}
           />
         </FieldPlace>
