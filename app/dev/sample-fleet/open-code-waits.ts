@@ -90,6 +90,7 @@ export const codeWaits: readonly Untold[] = [
       const second = story.ask('immobiliser', 'Body', codeDesks.maker, '2026-03-23', { fee: 95, fault: keys });
       story.relink(job, { codeRequestId: second });
       story.closeCode(first, 'asked of the maker instead');
+      story.on('2026-03-09').chaseCode(second, 'phone', null, 'Nobody there.');
       story.on('2026-03-13').chaseCode(second, 'portal', '2026-03-23', 'Waiting for somebody to look at the proof.');
     },
   ),
