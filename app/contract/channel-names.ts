@@ -61,6 +61,7 @@ export const channelNames = [
 
 export const eventNames = [
   'lot:row-changed',
+  'lot:rows-added',
   'lot:forecasts',
   'lot:all-changed',
   'desk:changed',

@@ -7,6 +7,8 @@ import { deskSchema, lotRowSchema, readyDaysSchema } from './views.ts';
 export const events = {
   /** One vehicle changed; `row` is null when it left the lot. */
   'lot:row-changed': z.strictObject({ id: identifierSchema, row: lotRowSchema.nullable() }),
+  /** Sold vehicles of a long ledger, read after the lot went out; `toCome` says how many are still to come. */
+  'lot:rows-added': z.strictObject({ rows: z.array(lotRowSchema).readonly(), toCome: z.int().min(0) }),
   /** Forecasts that were worked out after the lot was read, for rows that are there already. */
   'lot:forecasts': z.strictObject({
     forecasts: z.array(z.strictObject({ id: identifierSchema, forecast: readyDaysSchema })).readonly(),

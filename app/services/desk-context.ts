@@ -185,10 +185,13 @@ export class DeskContext {
     return kept;
   }
 
-  rows(): readonly LotRow[] {
+  /** The rows of these vehicles, or of all, as far as this person may see them; with the forecasts that are known already. */
+  rows(ids: Iterable<string> = this.store.vehicles().keys()): readonly LotRow[] {
     const { role } = this.person();
     const rows: LotRow[] = [];
-    for (const kept of this.store.vehicles().values()) {
+    for (const id of ids) {
+      const kept = this.store.vehicles().get(id);
+      if (!kept) continue;
       const reckoning = this.reckon(kept.data);
       const forecast = this.forecasts.known(kept.data, this.shop(), this.today()) ?? null;
       if (maySeeVehicle(role, kept.data, reckoning)) rows.push(rowFor(role, lotRow(kept.data, reckoning, forecast)));

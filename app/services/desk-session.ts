@@ -8,7 +8,7 @@ import { findCases } from './case-commands.ts';
 import { readCodesUsual } from './codes-usual.ts';
 import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
 import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
-import { fillForecasts } from './fill-forecasts.ts';
+import { fillLot } from './fill-lot.ts';
 import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
 import { readVehicleHistory } from './history-commands.ts';
 import { listHolidayPlaces, suggestHolidays } from './holiday-commands.ts';
@@ -44,8 +44,9 @@ export const handlers: Handlers = {
   'desk:set-person': setPerson,
   'desk:set-theme': setTheme,
   'lot:read': async (context) => {
-    fillForecasts(context);
-    return ok(context.rows());
+    const rows = context.rows();
+    fillLot(context, new Set(context.store.vehicles().keys()));
+    return ok(rows);
   },
   'vehicle:open': async (context, { id }) => {
     const kept = context.visible(id);
@@ -119,21 +120,41 @@ export type DeskSessionOptions = DeskDependencies & {
   readonly report: (what: string, error: unknown) => void;
 };
 
+/** What is answered before the whole fleet has been read; everything else may rest on vehicles that were sold. */
+const answeredAtOnce: readonly ChannelName[] = ['desk:read', 'desk:set-theme', 'lot:read'];
+
 /** How long the page has to draw its first rows before the backup of the day takes its share of the machine. */
 const drawingMs = 1500;
 
-/** A promise for the moment after the first screen; `giveUp` makes it come true at once, because nobody looks any more. */
+/** Promises for the moments after the first rows; `giveUp` makes them come true at once, because nobody looks any more. */
 function whenFirstRowsAreOut() {
-  let giveUp: () => void = () => undefined;
+  let sendOut: () => void = () => undefined;
+  let drawOut: () => void = () => undefined;
   const areOut = new Promise<void>((resolve) => {
-    giveUp = resolve;
+    sendOut = resolve;
   });
-  return { areOut, giveUp, wereSent: () => void setTimeout(giveUp, drawingMs).unref() };
+  const areDrawn = new Promise<void>((resolve) => {
+    drawOut = resolve;
+  });
+  // Where nobody asks for rows yet, because somebody has to sign in first, the time is used.
+  setTimeout(sendOut, drawingMs).unref();
+  const giveUp = () => {
+    sendOut();
+    drawOut();
+  };
+  const wereSent = () => {
+    sendOut();
+    setTimeout(drawOut, drawingMs).unref();
+  };
+  return { areOut, areDrawn, giveUp, wereSent };
 }
 
 export async function openDeskSession(options: DeskSessionOptions): Promise<Result<DeskSession, AppError>> {
   const firstRows = whenFirstRowsAreOut();
-  const opened = await openStore(options, options.fleetFolder, { backUpAfter: firstRows.areOut });
+  const opened = await openStore(options, options.fleetFolder, {
+    backUpAfter: firstRows.areDrawn,
+    readSoldAfter: firstRows.areOut,
+  });
   if (!opened.ok) return refuseStorage(opened.error);
   const context = new DeskContext(options, opened.value);
   await context.signIn.open(opened.value);
@@ -152,6 +173,7 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
         'Whoever is at the desk may not do this. Change who is at the desk, or ask the manager.',
       );
     try {
+      if (!answeredAtOnce.includes(name)) await context.store.whole;
       return await handlers[name](context, input);
     } catch (error) {
       options.report(name, carriesSecret(name) ? withoutWords(error) : error);

@@ -14,6 +14,8 @@ export async function destroyOverdueCodes(context: DeskContext): Promise<number>
   if (!marks.ok) return 0;
   const { daysUntilCodesAreDestroyed: days, codeKinds } = context.shop();
   const held = marks.value.filter(({ state }) => state === 'held').map(({ ref }) => ref);
+  if (held.length === 0) return 0;
+  await context.store.whole;
   const vehicles = context.store.vehicles();
   const overdue = codesOverdue(held, (id) => vehicles.get(id)?.data ?? null, days, context.today());
   let destroyed = 0;

@@ -8,7 +8,11 @@ import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
 export function openStore(
   deps: DeskDependencies,
   folder: string,
-  how: { readonly takeOver?: boolean; readonly backUpAfter?: Promise<void> } = {},
+  how: {
+    readonly takeOver?: boolean;
+    readonly backUpAfter?: Promise<void>;
+    readonly readSoldAfter?: Promise<void>;
+  } = {},
 ) {
   const secondFolder = deps.deskSettings.get().secondBackupFolder;
   return openFleet({ folder, clock: deps.clock, owner: deps.owner, createFolder: true, secondFolder, ...how });

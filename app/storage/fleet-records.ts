@@ -50,6 +50,11 @@ export class FleetRecords {
     for (const vehicle of found.vehicles) this.vehicles.set(vehicle.record.data.id, this.remember(vehicle));
   }
 
+  /** A record that was left for later when the fleet was opened. */
+  add(found: FoundRecord<Vehicle>): void {
+    this.vehicles.set(found.record.data.id, this.remember(found));
+  }
+
   private remember<Data>({ fileName, hash, record }: FoundRecord<Data>): Kept<Data> {
     this.knownHashes.set(fileName, new Set([hash]));
     return this.kept(record);

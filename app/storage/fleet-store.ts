@@ -13,6 +13,7 @@ import type { Kept } from './kept.ts';
 import { markSettled } from './quarantine.ts';
 import { type HistoryPage, type HistoryPlace, readHistory } from './read-change-log.ts';
 import type { RecordKinds } from './record-kind.ts';
+import type { RestOfFleet } from './rest-of-fleet.ts';
 import { problemFromError, type StorageProblem } from './storage-problem.ts';
 import { findTroubles } from './troubles.ts';
 import type { KeyFileSetting } from './vault/key-file.ts';
@@ -37,10 +38,13 @@ export type StoreParts = {
   readonly lock: FleetLock | null;
   /** Why nothing may be written just now; null when it may. */
   readonly guard: () => Promise<StorageProblem | null>;
-  readonly left: readonly BadFile[];
+  /** Bad files that lie where they were found; those of vehicles read later are added. */
+  readonly left: BadFile[];
   readonly state: StoreState;
   /** The backup of the day waits for this; null: it begins at once. */
   readonly backUpAfter: Promise<void> | null;
+  /** What was left for later when the fleet was opened. */
+  readonly rest: RestOfFleet;
 };
 
 /** Shared by the store and the pieces it is made of, because a fleet can be lost to another desk while it is open. */
@@ -56,6 +60,8 @@ export class FleetStore {
   private readonly queue = createWriteQueue();
   private readonly restore: FleetRestore;
   private readonly timer: NodeJS.Timeout | null;
+  /** Comes true when the sold vehicles that were left for later are there too. Every change and every backup waits for it; never fails. */
+  readonly whole: Promise<void>;
   /** The backup of the day, begun when the fleet was opened or soon after; null inside when there was one already or nothing to keep. */
   readonly dailyBackup: Promise<Result<BackupMade | null, StorageProblem>>;
 
@@ -64,7 +70,13 @@ export class FleetStore {
     this.folder = parts.folder;
     this.restore = new FleetRestore(parts);
     this.timer = parts.lock ? setInterval(() => void this.keepAlive(), refreshEveryMilliseconds).unref() : null;
+    this.whole = parts.rest.toRead === 0 ? Promise.resolve() : this.awaitTheRest();
     this.dailyBackup = parts.state.readOnly ? Promise.resolve(ok(null)) : this.backUpForTheDay();
+  }
+
+  /** How many sold vehicles are not read yet. */
+  get soldToRead(): number {
+    return this.parts.rest.toRead;
   }
 
   /** Null when the fleet may be changed here. */
@@ -171,12 +183,14 @@ export class FleetStore {
   private async backUpForTheDay(): Outcome<BackupMade | null> {
     const { backUpAfter, backups } = this.parts;
     if (backUpAfter !== null) await backUpAfter;
+    await this.whole;
     return backups.makeIfDue();
   }
 
   private change<Value>(job: () => Outcome<Value>): Outcome<Value> {
     const { state } = this.parts;
     const outcome = this.queue.run(async () => {
+      await this.whole;
       if (state.readOnly) return fail({ code: 'read-only' as const, detail: state.readOnly.sentence });
       try {
         const result = await job();
@@ -192,13 +206,22 @@ export class FleetStore {
   private async refreshTroubles(): Promise<void> {
     const { backups, folder, kinds, left, records, state } = this.parts;
     const { shop, vehicles } = records;
-    state.troubles = await findTroubles({ folder, kinds, places: backups.places, vehicles, shop, left });
+    state.troubles = await findTroubles({ folder, kinds, places: backups.places, vehicles, shop, left, later: [] });
     state.areTroublesStale = false;
+  }
+
+  private async awaitTheRest(): Promise<void> {
+    const { left, rest, state } = this.parts;
+    left.push(...(await rest.whole));
+    await this.refreshTroubles().catch(() => {
+      state.areTroublesStale = true;
+    });
   }
 
   private async keepAlive(): Promise<void> {
     const { backups, lock, state } = this.parts;
     const problem = (await lock?.refresh()) ?? null;
+    await this.whole;
     if (problem === null && state.readOnly === null) await backups.makeIfDue();
   }
 }

@@ -29,6 +29,7 @@ import { putAside } from './quarantine.ts';
 import { readFleet } from './read-fleet.ts';
 import { recordBytes } from './record-file.ts';
 import { type RecordKind, type RecordKinds, recordKinds } from './record-kind.ts';
+import { RestOfFleet } from './rest-of-fleet.ts';
 import { problemFromError, type StorageProblem } from './storage-problem.ts';
 import { findTroubles } from './troubles.ts';
 
@@ -45,6 +46,10 @@ export type OpenFleetOptions = {
   readonly takeOver?: boolean;
   /** The backup of the day waits for this, so that it does not keep the first screen. It must come true before `close`. */
   readonly backUpAfter?: Promise<void>;
+  /** Reading the sold vehicles of a long ledger waits for this, for the same reason. It must come true before `close`. */
+  readonly readSoldAfter?: Promise<void>;
+  /** From so many sold vehicles on they are read after the rest. */
+  readonly readsSoldLaterFrom?: number;
   /** For tests of migrations. */
   readonly kinds?: RecordKinds;
 };
@@ -93,6 +98,9 @@ function keptFile<Data>(path: string, kind: RecordKind<Data>, kept: Kept<Data>):
   }
   return { path, revision, savedAt, read };
 }
+
+/** With fewer sold vehicles than this, reading them at once is not felt. */
+const manySold = 200;
 
 function otherFile(folder: string, path: string): FileToKeep {
   return { path, revision: null, savedAt: null, read: () => readGoodCopy(folder, path) };
@@ -147,7 +155,8 @@ async function openStore(
     await makeSubfolders(folder);
     await removeLeftovers(folder);
   }
-  const found = await readFleet(folder, kinds);
+  const readsSoldLaterFrom = options.readsSoldLaterFrom ?? manySold;
+  const found = await readFleet(folder, kinds, { readsSoldLaterFrom });
   const newerShop = found.bad.find((bad) => bad.fileName === shopFile && isLeftInPlace(bad.kind));
   if (newerShop && state.readOnly === null) {
     const sentence = `This fleet opens for reading only, because the shop's settings cannot be used. ${newerShop.reason}`;
@@ -178,7 +187,8 @@ async function openStore(
   const setting = { folder, kinds, clock, guard, isReadOnly: () => state.readOnly !== null, onPutAside };
   records = new FleetRecords(setting, found);
   const { shop, vehicles } = records;
-  state.troubles = await findTroubles({ folder, kinds, places: backups.places, vehicles, shop, left });
+  const { later } = found;
+  state.troubles = await findTroubles({ folder, kinds, places: backups.places, vehicles, shop, left, later });
   if (state.readOnly === null) {
     const migrated = await migrateFiles(folder, kinds, found, backups);
     if (!migrated.ok) {
@@ -190,6 +200,14 @@ async function openStore(
   if (state.readOnly) await lock?.release();
   const backUpAfter = options.backUpAfter ?? null;
   const held = state.readOnly ? null : lock;
+  const rest = new RestOfFleet({
+    folder,
+    kinds,
+    names: later,
+    after: options.readSoldAfter ?? Promise.resolve(),
+    records,
+    putAside: async (bad) => (state.readOnly ? bad : putBadAside(folder, bad, clock())),
+  });
   const history = new FleetHistory({ folder, clock, guard });
   return new FleetStore({
     folder,
@@ -200,8 +218,9 @@ async function openStore(
     history,
     lock: held,
     guard,
-    left,
+    left: [...left],
     state,
     backUpAfter,
+    rest,
   });
 }

@@ -1,5 +1,7 @@
-// Reads every record of a fleet folder once. Changes nothing: what to do about bad files is decided by the caller.
+// Reads the records of a fleet folder once; sold vehicles of a long ledger may be left for later. Changes nothing: what to do about bad
+// files is decided by the caller.
 import { readFile } from 'node:fs/promises';
+import { setImmediate } from 'node:timers/promises';
 import type { Shop } from '../domain/fleet/shop.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import { mapAtMost } from './at-most.ts';
@@ -17,6 +19,13 @@ export type FoundFleet = {
   readonly shop: FoundRecord<Shop> | null;
   readonly vehicles: readonly FoundRecord<Vehicle>[];
   readonly bad: readonly BadFile[];
+  /** Files of sold vehicles that have not been read yet, for `readLater`. Empty unless the caller allowed it. */
+  readonly later: readonly string[];
+};
+
+export type Reading = {
+  /** From so many sold vehicles on they are left for later; null: everything is read at once. */
+  readonly readsSoldLaterFrom: number | null;
 };
 
 type Found<Data> =
@@ -74,16 +83,83 @@ export function isRecordName(name: string): boolean {
   return name.endsWith('.json') && !name.startsWith('.');
 }
 
+/**
+ * True for a file that looks as this program writes the record of a sold vehicle in today's format. A glance only: when it is read for
+ * good it is judged like any other.
+ */
+function looksSold(bytes: Buffer, { version }: RecordKind<Vehicle>): boolean {
+  return bytes.includes('\n    "sale": {') && bytes.includes(`\n  "version": ${version},`);
+}
+
+async function soldAmong(folder: string, names: readonly string[], kind: RecordKind<Vehicle>): Promise<Set<string>> {
+  const sold = new Set<string>();
+  await mapAtMost(names, filesAtOnce, async (name) => {
+    // What cannot be read is told of when it is read for good.
+    const bytes = await readFile(pathIn(folder, `${vehiclesFolder}/${name}`)).catch(() => null);
+    if (bytes !== null && looksSold(bytes, kind)) sold.add(name);
+  });
+  return sold;
+}
+
+async function readVehicle(folder: string, kinds: RecordKinds, name: string): Promise<Found<Vehicle>> {
+  return readOne(folder, `${vehiclesFolder}/${name}`, kinds.vehicle, name.slice(0, -'.json'.length));
+}
+
 /** Throws the system's error when the folder itself cannot be listed. */
-export async function readFleet(folder: string, kinds: RecordKinds): Promise<FoundFleet> {
+export async function readFleet(
+  folder: string,
+  kinds: RecordKinds,
+  { readsSoldLaterFrom }: Reading = { readsSoldLaterFrom: null },
+): Promise<FoundFleet> {
   const names = (await namesIn(pathIn(folder, vehiclesFolder))).filter(isRecordName);
   const shop = await readOne(folder, shopFile, kinds.shop, null);
-  const vehicles = await mapAtMost(names, filesAtOnce, (name) =>
-    readOne(folder, `${vehiclesFolder}/${name}`, kinds.vehicle, name.slice(0, -'.json'.length)),
-  );
+  const mayWait = readsSoldLaterFrom !== null && names.length >= readsSoldLaterFrom;
+  const sold = mayWait ? await soldAmong(folder, names, kinds.vehicle) : new Set<string>();
+  const read = (chosen: readonly string[]) =>
+    mapAtMost(chosen, filesAtOnce, (name) => readVehicle(folder, kinds, name));
+  const first = await read(names.filter((name) => !sold.has(name)));
+  // A file under a wrong name and a migration both concern the whole fleet: then nothing is left for later.
+  const allIsWell =
+    first.every(({ kind }) => kind !== 'bad') && shop.kind !== 'bad' && !isAnyOld([shop, ...first], kinds);
+  const waits = sold.size >= (readsSoldLaterFrom ?? 0) && allIsWell;
+  const vehicles = waits ? first : [...first, ...(await read([...sold]))];
   return {
     shop: shop.kind === 'good' ? shop.found : null,
     vehicles: vehicles.flatMap((result) => (result.kind === 'good' ? [result.found] : [])),
     bad: [...(shop.kind === 'bad' ? [shop.bad] : []), ...nameDoubles(vehicles)],
+    later: waits ? [...sold] : [],
   };
+}
+
+function isAnyOld(found: readonly Found<Shop | Vehicle>[], kinds: RecordKinds): boolean {
+  return found.some(
+    (one) =>
+      one.kind === 'good' &&
+      one.found.record.version < (one.found.fileName === shopFile ? kinds.shop.version : kinds.vehicle.version),
+  );
+}
+
+/** How long reading may keep the program from answering something else. */
+const sliceMs = 12;
+
+/**
+ * Reads what `readFleet` left for later, a few files at a time, and hands over each good record. Answers what was bad.
+ */
+export async function readLater(
+  folder: string,
+  kinds: RecordKinds,
+  names: readonly string[],
+  take: (found: FoundRecord<Vehicle>) => void,
+): Promise<BadFile[]> {
+  const bad: BadFile[] = [];
+  let until = performance.now() + sliceMs;
+  await mapAtMost(names, 4, async (name) => {
+    const result = await readVehicle(folder, kinds, name);
+    if (result.kind === 'good') take(result.found);
+    if (result.kind === 'bad') bad.push(result.bad);
+    if (performance.now() < until) return;
+    await setImmediate();
+    until = performance.now() + sliceMs;
+  });
+  return bad;
 }

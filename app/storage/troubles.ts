@@ -33,6 +33,8 @@ export type TroubleView = {
   readonly shop: Kept<Shop> | null;
   /** Bad files that still lie where they were found. */
   readonly left: readonly BadFile[];
+  /** Names of files in the vehicles' folder that have not been read yet. */
+  readonly later: readonly string[];
 };
 
 type BackupInView = { readonly place: string; readonly id: string; readonly contents: BackupContents };
@@ -136,6 +138,7 @@ export async function findTroubles(view: TroubleView): Promise<FileTrouble[]> {
     ...keyTroubles.map((trouble) => trouble.fileName),
     ...(view.shop ? [shopFile] : []),
     ...[...view.vehicles.keys()].map(vehicleFile),
+    ...view.later.map((name) => `${vehiclesFolder}/${name}`),
     ...view.left.map((bad) => bad.fileName),
     ...quarantined.map((file) => file.bad.fileName),
     ...quarantined.flatMap((file) => (file.vehicle ? [vehicleFile(file.vehicle.data.id)] : [])),

@@ -2,7 +2,7 @@
 import type { LotRow } from '../../app/contract/views.ts';
 import { ask, on } from '../bridge.ts';
 import { errorSentence } from '../text/errors.ts';
-import { withRow } from './rows-in-place.ts';
+import { withRow, withRows } from './rows-in-place.ts';
 import { createStore } from './store.ts';
 
 export type Lot = {
@@ -10,15 +10,18 @@ export type Lot = {
   /** Why it could not be read; empty otherwise. */
   readonly trouble: string;
   readonly rows: readonly LotRow[];
+  /** How many sold vehicles are still being read. */
+  readonly toCome: number;
 };
 
-export const lotStore = createStore<Lot>({ state: 'reading', trouble: '', rows: [] });
+export const lotStore = createStore<Lot>({ state: 'reading', trouble: '', rows: [], toCome: 0 });
 
 type Forecasted = Pick<LotRow, 'id' | 'forecast'>;
 
 /** What changed while the lot was being read is laid over what was read. */
 let changedMeanwhile: { id: string; row: LotRow | null }[] | null = null;
 let forecastsMeanwhile: readonly Forecasted[] = [];
+let addedMeanwhile: readonly LotRow[] = [];
 let latestReading = 0;
 
 function withForecasts(rows: readonly LotRow[], forecasts: readonly Forecasted[]): readonly LotRow[] {
@@ -35,6 +38,9 @@ export async function readLot(): Promise<void> {
   const reading = latestReading;
   changedMeanwhile = [];
   forecastsMeanwhile = [];
+  addedMeanwhile = [];
+  // How many are still to come is told anew, before the answer.
+  lotStore.update((lot) => ({ ...lot, toCome: 0 }));
   const answer = await ask('lot:read', {});
   if (reading !== latestReading) return;
   const changes = changedMeanwhile ?? [];
@@ -43,9 +49,9 @@ export async function readLot(): Promise<void> {
     lotStore.update((lot) => ({ ...lot, state: 'failed', trouble: errorSentence(answer.error) }));
     return;
   }
-  const withOld = withForecasts(answer.value, forecastsMeanwhile);
+  const withOld = withForecasts(withRows(answer.value, addedMeanwhile), forecastsMeanwhile);
   const rows = changes.reduce<readonly LotRow[]>((all, { id, row }) => withRow(all, id, row), withOld);
-  lotStore.set({ state: 'here', trouble: '', rows });
+  lotStore.update(({ toCome }) => ({ state: 'here', trouble: '', rows, toCome }));
 }
 
 /** Keeps the rows up to date from now on. */
@@ -54,6 +60,10 @@ export function followLot(): () => void {
     on('lot:row-changed', ({ id, row }) => {
       changedMeanwhile?.push({ id, row });
       lotStore.update((lot) => ({ ...lot, rows: withRow(lot.rows, id, row) }));
+    }),
+    on('lot:rows-added', ({ rows, toCome }) => {
+      if (changedMeanwhile !== null) addedMeanwhile = [...addedMeanwhile, ...rows];
+      lotStore.update((lot) => ({ ...lot, rows: withRows(lot.rows, rows), toCome }));
     }),
     on('lot:forecasts', ({ forecasts }) => {
       if (changedMeanwhile !== null) forecastsMeanwhile = [...forecastsMeanwhile, ...forecasts];

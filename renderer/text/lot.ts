@@ -63,5 +63,6 @@ export const lotText = {
   emptyTechnician: 'No vehicle yet. A manager takes them in; they are listed here as soon as they are.',
   emptySales: 'No vehicle has been proven yet. It is listed here as soon as its repair has been checked.',
   reading: 'Reading the lot …',
+  soldToCome: (count: number) => `${count.toLocaleString('en')} sold vehicles are still being read …`,
   tryAgain: 'Try again',
 } as const;

@@ -98,8 +98,17 @@ export function kindOfCommunicationCode(code: string): ModuleKind | null {
   return kindByNumber.get(code.slice(0, 5)) ?? null;
 }
 
+/** Names looked at already: a fleet's scans name the same few modules again and again. Begun anew before it grows large. */
+const kindsByName = new Map<string, ModuleKind | null>();
+const mostNames = 5_000;
+
 /** The kind that a module's name speaks of, or null. */
 export function kindOfModuleName(name: string): ModuleKind | null {
+  const known = kindsByName.get(name);
+  if (known !== undefined) return known;
   const folded = foldText(name).replace(/[-_/]+/g, ' ');
-  return namePatterns.find(([, pattern]) => pattern.test(folded))?.[0] ?? null;
+  const kind = namePatterns.find(([, pattern]) => pattern.test(folded))?.[0] ?? null;
+  if (kindsByName.size >= mostNames) kindsByName.clear();
+  kindsByName.set(name, kind);
+  return kind;
 }

@@ -14,8 +14,12 @@ const plainLetters: Readonly<Record<string, string>> = {
   '\u00a0': ' ',
 };
 
+/** ASCII only: nothing to take apart, and lower case keeps each character's place. */
+const isPlain = /^[\t\n\r -~]*$/;
+
 /** Lower case without accents, character for character, so that a place in the folded text is the same place in the text. */
 export function foldText(text: string): string {
+  if (isPlain.test(text)) return text.toLowerCase();
   let folded = '';
   for (let index = 0; index < text.length; index += 1) {
     const character = text.charAt(index);

@@ -56,15 +56,26 @@ export function unprovenRepairs(vehicle: Vehicle, scan: Scan): readonly string[]
   return [...new Set(sentences)];
 }
 
+/** Scans are never altered in place, so what became of the codes between two of them is worked out once for all the days that ask. */
+const changesBetween = new WeakMap<Scan, WeakMap<Scan, readonly CodeChange[]>>();
+
+function codeChanges(before: Scan, after: Scan): readonly CodeChange[] {
+  const ofBefore = changesBetween.get(before) ?? new WeakMap<Scan, readonly CodeChange[]>();
+  changesBetween.set(before, ofBefore);
+  const known = ofBefore.get(after);
+  if (known !== undefined) return known;
+  const fresh = compareScans(contentOf(before), contentOf(after)).codes;
+  ofBefore.set(after, fresh);
+  return fresh;
+}
+
 /** What became of each code since the scan that listed it last, without those that a scan in between proved. */
 function lastWordOn(scans: readonly Scan[], scan: Scan): readonly CodeChange[] {
   const earlier = scans.filter((other) => other.id !== scan.id && byTimeTaken(other, scan) < 0).sort(byTimeTaken);
   const onlyHere = compareScans({ modules: [] }, contentOf(scan)).codes;
   const since = earlier.flatMap((before, index) => {
-    const between = earlier
-      .slice(index + 1)
-      .flatMap((other) => compareScans(contentOf(before), contentOf(other)).codes);
-    return compareScans(contentOf(before), contentOf(scan)).codes.filter((change) => {
+    const between = earlier.slice(index + 1).flatMap((other) => codeChanges(before, other));
+    return codeChanges(before, scan).filter((change) => {
       if (change.before === null) return false;
       const same = between.filter((one) => one.code === change.code && one.moduleBefore === change.moduleBefore);
       // A later scan lists it again and speaks for it; or one in between has proven it.

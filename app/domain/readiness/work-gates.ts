@@ -7,7 +7,7 @@ import { type JobProgress, jobProgress } from '../programming/job-progress.ts';
 import { type Day, laterDay } from '../shared/day.ts';
 import { plural } from '../shared/text.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
-import type { Gate, GateItem } from './gate.ts';
+import { type Gate, type GateItem, isHolding } from './gate.ts';
 import { refusalSettledOn } from './refused-code.ts';
 
 function latest(days: readonly (Day | null)[]): Day | null {
@@ -244,4 +244,19 @@ export function workGates(vehicle: Vehicle, kinds?: NamedKinds): readonly Gate[]
     subletGate(vehicle),
     repairedGate(vehicle, kinds),
   ];
+}
+
+/** The gates that can be judged without looking at the plans of programming. */
+const quickGates = [arrivedGate, inspectedGate, decidedGate, partsGate, subletGate, codesGate];
+
+/**
+ * Whether any of `workGates` holds, without working out what they say: the past asks this of every day on which something changed, and on
+ * most of them a quick one holds.
+ */
+export function isWorkOpen(vehicle: Vehicle): boolean {
+  return (
+    vehicle.faults.some(isOpenRepair) ||
+    quickGates.some((judge) => isHolding(judge(vehicle))) ||
+    isHolding(programmedGate(vehicle))
+  );
 }

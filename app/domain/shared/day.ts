@@ -33,11 +33,17 @@ export function dayFromNumber(number: number): Day {
   return day;
 }
 
+/** Texts already found to be days; never more than the calendar of this file has. */
+const knownDays = new Set<string>();
+
 /** True for the text of a day that exists: '2024-02-29' yes, '2023-02-29' no. */
 export function isDay(text: string): boolean {
+  if (knownDays.has(text)) return true;
   if (!/^(19|20|21)\d\d-\d\d-\d\d$/.test(text)) return false;
   const time = Date.parse(`${text}T00:00:00Z`);
-  return !Number.isNaN(time) && new Date(time).toISOString().slice(0, 10) === text;
+  const exists = !Number.isNaN(time) && new Date(time).toISOString().slice(0, 10) === text;
+  if (exists) knownDays.add(text);
+  return exists;
 }
 
 /** Whole days from `start` to `end`; the start day is day 0, so the same day gives 0. Negative when `end` is earlier. */

@@ -2,10 +2,9 @@
 // days that have gone by. What a day is charged to is decided in held-days.ts.
 import type { NamedKinds } from '../codes/code-name.ts';
 import type { Check } from '../fleet/shop.ts';
-import { isHolding } from '../readiness/gate.ts';
 import { judgeReadiness, type Readiness } from '../readiness/gates.ts';
 import { nextItem } from '../readiness/next-item.ts';
-import { workGates } from '../readiness/work-gates.ts';
+import { isWorkOpen, workGates } from '../readiness/work-gates.ts';
 import type { Day } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { changeDays, recordAsOf } from './record-as-of.ts';
@@ -29,16 +28,13 @@ function stageOf(readiness: Readiness): Stage {
 
 function spanFrom(from: Day, vehicle: Vehicle, checklist: readonly Check[], kinds?: NamedKinds): StageSpan {
   const then = recordAsOf(vehicle, from);
-  const work = workGates(then, kinds);
   // On most days the work is open; then its proof need not be judged.
-  const readiness = work.some(isHolding)
-    ? { gates: work, workFinishedOn: null }
-    : judgeReadiness(then, checklist, kinds);
-  return {
-    from,
-    stage: 'isReady' in readiness ? stageOf(readiness) : 'working',
-    nextText: () => nextItem(readiness)?.text ?? '',
-  };
+  if (isWorkOpen(then)) {
+    const nextText = () => nextItem({ gates: workGates(then, kinds), workFinishedOn: null })?.text ?? '';
+    return { from, stage: 'working', nextText };
+  }
+  const readiness = judgeReadiness(then, checklist, kinds);
+  return { from, stage: stageOf(readiness), nextText: () => nextItem(readiness)?.text ?? '' };
 }
 
 /** The stages from the day of purchase to `lastDay`, in order and without a gap. */

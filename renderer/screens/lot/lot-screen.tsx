@@ -100,7 +100,7 @@ export function LotScreen() {
         />
       </div>
     );
-  if (lot.state === 'here' && lot.rows.length === 0)
+  if (lot.state === 'here' && lot.rows.length === 0 && lot.toCome === 0)
     return (
       <div className="lot">
         <h1>{lotText.title}</h1>
@@ -119,13 +119,16 @@ export function LotScreen() {
       />
       <LotLegend counts={found.counts} />
       <LiveRegion text={lotText.found(sorted.length)} />
-      {sorted.length === 0 ? (
+      {sorted.length === 0 && lot.toCome > 0 ? (
+        <p className="quiet">{lotText.soldToCome(lot.toCome)}</p>
+      ) : sorted.length === 0 ? (
         <NothingFound search={search} among={soldElsewhere} />
       ) : (
         <>
           <LotTable rows={sorted} today={today} seesMoney={seesMoney} />
           <div className="lot-foot">
             <Totals totals={totals} currency={desk.shop?.dealer.currency ?? ''} />
+            {lot.toCome > 0 && <span className="quiet">{lotText.soldToCome(lot.toCome)}</span>}
             {soldElsewhere > 0 && (
               <Button kind="quiet" onPress={() => changeLotView({ standings: new Set(['sold']) })}>
                 {`${lotText.foundAmongSold(soldElsewhere)}: ${lotText.showSold}`}

@@ -1,6 +1,8 @@
 // What must hold of the days of every record, not only of the examples.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { isHolding } from '../../../app/domain/readiness/gate.ts';
+import { isWorkOpen, workGates } from '../../../app/domain/readiness/work-gates.ts';
 import { addDays, type Day, daysBetween } from '../../../app/domain/shared/day.ts';
 import { causeSchema } from '../../../app/domain/time/cause.ts';
 import { chargeHeldDays } from '../../../app/domain/time/held-days.ts';
@@ -11,6 +13,23 @@ import { arbitraryVehicle } from '../../helpers/arbitrary-vehicle.ts';
 import { cleaned, roadTest } from '../../helpers/vehicle-maker.ts';
 
 const checklist = [roadTest, cleaned];
+
+describe('whether work is open', () => {
+  it('is the same as whether any gate of the work holds, at the end of every day on which something changed', () => {
+    const seen = new Set<boolean>();
+    fc.assert(
+      fc.property(arbitraryVehicle, ({ vehicle }) => {
+        for (const day of changeDays(vehicle)) {
+          const then = recordAsOf(vehicle, day);
+          const isOpen = isWorkOpen(then);
+          expect(isOpen).toBe(workGates(then).some(isHolding));
+          seen.add(isOpen);
+        }
+      }),
+    );
+    expect(seen.size).toBe(2);
+  });
+});
 
 describe('the days of any record', () => {
   it('are made from records that the schema takes', () => {
