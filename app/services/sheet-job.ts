@@ -43,7 +43,18 @@ function tasksOf(context: DeskContext, order: SheetOrder): readonly SheetTask[] 
       tasks.push(...vehicleTask(context, ofVehicle, id));
     }
   }
-  return tasks;
+  return withNamesOfTheirOwn(tasks);
+}
+
+/** Where two would share a file, also on disks that know no capitals, each is told apart by its vehicle's identity. */
+function withNamesOfTheirOwn(tasks: readonly SheetTask[]): readonly SheetTask[] {
+  const counts = new Map<string, number>();
+  for (const { fileName } of tasks) counts.set(fileName.toLowerCase(), (counts.get(fileName.toLowerCase()) ?? 0) + 1);
+  return tasks.map((task) =>
+    (counts.get(task.fileName.toLowerCase()) ?? 0) > 1 && task.vehicleId !== null
+      ? { ...task, fileName: task.fileName.replace(/\.pdf$/, `-${task.vehicleId}.pdf`) }
+      : task,
+  );
 }
 
 type Place = { readonly folder: string; readonly fileName: string | null; readonly isInFolder: boolean };

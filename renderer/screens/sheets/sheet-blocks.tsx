@@ -1,5 +1,6 @@
 // Draws the blocks of a sheet as HTML, for reading on screen. The paper itself is drawn by the printing room, from the same value.
 import type { SheetBlock, SheetStep } from '../../../app/domain/sheets/sheet.ts';
+import { sheetJobText } from '../../text/sheet-job.ts';
 import { sheetsText } from '../../text/sheets.ts';
 import { CautionNote } from '../../ui/caution-note.tsx';
 import { Figures, LetterHead, Needs, WindowCard } from './large-blocks.tsx';
@@ -40,6 +41,9 @@ function StepLine({ step, hasInitials }: { readonly step: SheetStep; readonly ha
   );
 }
 
+/** The screen shows the beginning of a long table; the paper holds all of it. */
+const mostRows = 120;
+
 function Table({ block }: { readonly block: Of<'table'> }) {
   if (block.rows.length === 0) return <p className="is-quiet">{block.whenEmpty}</p>;
   return (
@@ -60,7 +64,7 @@ function Table({ block }: { readonly block: Of<'table'> }) {
         </tr>
       </thead>
       <tbody>
-        {block.rows.map((row, index) => (
+        {block.rows.slice(0, mostRows).map((row, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: rows of a finished sheet have no identity and never move.
           <tr key={index}>
             {row.map((cell, column) => (
@@ -81,6 +85,15 @@ function Table({ block }: { readonly block: Of<'table'> }) {
           </tr>
         ))}
       </tbody>
+      {block.rows.length > mostRows && (
+        <tfoot>
+          <tr>
+            <td colSpan={block.columns.length + (block.strips ? 1 : 0)} className="is-quiet">
+              {sheetJobText.moreRows(block.rows.length - mostRows)}
+            </td>
+          </tr>
+        </tfoot>
+      )}
     </table>
   );
 }

@@ -1,9 +1,9 @@
-// The sheet of one vehicle as it would be printed now, drawn for the screen.
+// A sheet of one vehicle or of many as it would be printed now, drawn for the screen.
 import { useEffect, useState } from 'react';
 import type { AppError } from '../../../app/contract/app-error.ts';
 import type { LotRow } from '../../../app/contract/views.ts';
 import type { Result } from '../../../app/domain/shared/result.ts';
-import type { Sheet, SheetKind } from '../../../app/domain/sheets/sheet.ts';
+import type { FleetSheetKind, Sheet, SheetKind } from '../../../app/domain/sheets/sheet.ts';
 import { ask } from '../../bridge.ts';
 import { errorSentence } from '../../text/errors.ts';
 import { showMoment } from '../../text/instant.ts';
@@ -29,9 +29,35 @@ function useSheet(kind: SheetKind, row: LotRow): Reading | null {
   return reading;
 }
 
+/** A sheet of many vehicles, asked again when the lot or the choice changes. */
+export function FleetSheetPreview(props: {
+  readonly kind: FleetSheetKind;
+  readonly vehicleIds: readonly string[];
+  readonly rows: readonly LotRow[];
+}) {
+  const { kind, vehicleIds, rows } = props;
+  const [reading, setReading] = useState<Reading | null>(null);
+  // The rows are a new value whenever a vehicle changed.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: see above.
+  useEffect(() => {
+    let isWanted = true;
+    void ask('sheet:preview-fleet', { kind, vehicleIds: [...vehicleIds] }).then((answer) => {
+      if (isWanted) setReading({ of: kind, answer });
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [kind, vehicleIds, rows]);
+  return <Paper reading={reading?.of === kind ? reading : null} />;
+}
+
 export function SheetPreview({ kind, row }: { readonly kind: SheetKind; readonly row: LotRow }) {
   const reading = useSheet(kind, row);
-  if (reading === null || reading.of !== row.id)
+  return <Paper reading={reading?.of === row.id ? reading : null} />;
+}
+
+function Paper({ reading }: { readonly reading: Reading | null }) {
+  if (reading === null)
     return (
       <p className="quiet" role="status">
         {sheetsText.reading}
@@ -41,7 +67,7 @@ export function SheetPreview({ kind, row }: { readonly kind: SheetKind; readonly
   const sheet = reading.answer.value;
   return (
     <article
-      className={`sheet-paper is-${sheet.paper}`}
+      className={`sheet-paper is-${sheet.paper} is-${sheet.orientation}`}
       aria-label={`${sheet.title}, ${sheet.subject}`}
       lang={sheet.language}
     >

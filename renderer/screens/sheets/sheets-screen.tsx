@@ -3,83 +3,60 @@ import './sheets.css';
 import { useMemo, useState } from 'react';
 import type { Role } from '../../../app/domain/fleet/shop.ts';
 import { rightsOf } from '../../../app/domain/people/role-rights.ts';
-import type { SheetKind } from '../../../app/domain/sheets/sheet.ts';
+import { type AnySheetKind, fleetSheetKindSchema, sheetKindSchema } from '../../../app/domain/sheets/sheet.ts';
 import { useDesk } from '../../state/desk-store.ts';
 import { lotStore } from '../../state/lot-store.ts';
-import { openPrinted, type Printed, printSheets, showSheetsFolder } from '../../state/print-sheets.ts';
 import { useStore } from '../../state/store.ts';
+import { sheetJobText } from '../../text/sheet-job.ts';
 import { sheetsText } from '../../text/sheets.ts';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
-import { SectionHead } from '../../ui/section-head.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
-import { findVehicles, toggled } from './find-vehicles.ts';
-import { SheetPreview } from './sheet-preview.tsx';
+import { findVehicles, toggled, type VehicleFilter, vehicleFilters } from './find-vehicles.ts';
+import { MarkLookup } from './mark-lookup.tsx';
+import { SheetOrder } from './sheet-order.tsx';
+import { FleetSheetPreview, SheetPreview } from './sheet-preview.tsx';
 import { VehicleChoice } from './vehicle-choice.tsx';
+import { WrittenFiles } from './written-files.tsx';
 
 /** The main process decides who may print what; this only does not offer the other. */
-function kindsFor(role: Role): readonly SheetKind[] {
-  return rightsOf(role).prints;
-}
-
-function PrintedFiles({ files }: { readonly files: readonly Printed[] }) {
-  if (files.length === 0) return null;
-  return (
-    <section className="printed" aria-label={sheetsText.writtenTitle}>
-      <SectionHead
-        title={sheetsText.writtenTitle}
-        count={files.length}
-        action={
-          <Button kind="quiet" onPress={() => void showSheetsFolder()}>
-            {sheetsText.showFolder}
-          </Button>
-        }
-      />
-      <ul>
-        {files.map(({ fileName, pages }) => (
-          <li key={fileName}>
-            <span className="printed-name">{fileName}</span>
-            <span className="quiet">{sheetsText.pages(pages)}</span>
-            <Button kind="quiet" label={sheetsText.openFile(fileName)} onPress={() => void openPrinted(fileName)}>
-              {sheetsText.open}
-            </Button>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
+function kindsFor(role: Role): readonly AnySheetKind[] {
+  const { prints, printsOfFleet } = rightsOf(role);
+  return [...prints, ...printsOfFleet];
 }
 
 export function SheetsScreen({ vehicleId }: { readonly vehicleId?: string }) {
   const desk = useDesk();
   const { rows, state, trouble } = useStore(lotStore);
   const kinds = kindsFor(desk.person.role);
-  const [wantedKind, setKind] = useState<SheetKind>('job-sheet');
+  const [wantedKind, setKind] = useState<AnySheetKind>('job-sheet');
   const kind = kinds.includes(wantedKind) ? wantedKind : (kinds[0] ?? 'readiness-sheet');
   const [typed, setTyped] = useState('');
+  const [filter, setFilter] = useState<VehicleFilter>('stock');
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
   const [seenId, setSeenId] = useState<string | null>(vehicleId ?? null);
-  const [isWriting, setIsWriting] = useState(false);
-  const [files, setFiles] = useState<readonly Printed[]>([]);
-  const found = useMemo(() => findVehicles(rows, typed), [rows, typed]);
+  const found = useMemo(() => findVehicles(rows, typed, filter), [rows, typed, filter]);
   const seen = rows.find((row) => row.id === seenId) ?? null;
-  // Vehicles may have left the lot since they were chosen. Without a choice, the one that is seen is meant.
-  const chosenHere = rows.filter((row) => chosen.has(row.id)).map((row) => row.id);
-  const wanted = chosenHere.length > 0 ? chosenHere : seen === null ? [] : [seen.id];
-  const print = async () => {
-    setIsWriting(true);
-    const written = await printSheets(kind, wanted);
-    setIsWriting(false);
-    const names = new Set(written.map(({ fileName }) => fileName));
-    setFiles((before) => [...written, ...before.filter(({ fileName }) => !names.has(fileName))].slice(0, 60));
-  };
+  // Vehicles may have left the lot since they were chosen. Without a choice, the one that is seen is meant; of the fleet, all.
+  const chosenHere = useMemo(() => rows.filter((row) => chosen.has(row.id)).map((row) => row.id), [rows, chosen]);
+  const ofFleet = fleetSheetKindSchema.safeParse(kind);
+  const ofVehicle = sheetKindSchema.safeParse(kind);
+  const wanted = chosenHere.length > 0 || ofFleet.success || seen === null ? chosenHere : [seen.id];
   if (state === 'failed') return <EmptyState sentence={trouble} />;
   return (
     <div className="sheets">
       <h1 className="unseen">{sheetsText.title}</h1>
       <div className="sheets-choice">
-        <TextField label={sheetsText.search} value={typed} onChange={setTyped} placeholder={sheetsText.searchTip} />
+        <div className="sheets-find">
+          <TextField label={sheetsText.search} value={typed} onChange={setTyped} placeholder={sheetsText.searchTip} />
+          <SelectField
+            label={sheetJobText.filter}
+            value={filter}
+            onChange={setFilter}
+            options={vehicleFilters.map((value) => ({ value, label: sheetJobText.filters[value] }))}
+          />
+        </div>
         <div className="sheets-choice-line">
           <span className="quiet">{sheetsText.chosen(chosenHere.length)}</span>
           <Button kind="quiet" onPress={() => setChosen(new Set([...chosenHere, ...found.map((row) => row.id)]))}>
@@ -100,27 +77,23 @@ export function SheetsScreen({ vehicleId }: { readonly vehicleId?: string }) {
             onToggle={(id) => setChosen((before) => toggled(before, id))}
           />
         )}
+        <MarkLookup
+          onShow={(sheet) => {
+            setKind(sheet.kind);
+            if (sheet.vehicleId !== null) setSeenId(sheet.vehicleId);
+          }}
+        />
       </div>
       <div className="sheets-paper">
-        <div className="sheets-tools">
-          <SelectField
-            label={sheetsText.kind}
-            value={kind}
-            onChange={setKind}
-            options={kinds.map((value) => ({ value, label: sheetsText.kinds[value] }))}
-          />
-          <p className="quiet">{sheetsText.kindsFor[kind]}</p>
-          <Button
-            kind="main"
-            onPress={() => void print()}
-            isDisabled={wanted.length === 0 || isWriting}
-            whyDisabled={isWriting ? sheetsText.writing : sheetsText.whyNothing}
-          >
-            {wanted.length > 1 ? sheetsText.saveMany(wanted.length) : sheetsText.save}
-          </Button>
-        </div>
-        <PrintedFiles files={files} />
-        {seen === null ? <EmptyState sentence={sheetsText.pickOne} /> : <SheetPreview kind={kind} row={seen} />}
+        <SheetOrder kinds={kinds} kind={kind} onKind={setKind} vehicleIds={wanted} />
+        <WrittenFiles />
+        {ofFleet.success && <FleetSheetPreview kind={ofFleet.data} vehicleIds={chosenHere} rows={rows} />}
+        {ofVehicle.success &&
+          (seen === null ? (
+            <EmptyState sentence={sheetsText.pickOne} />
+          ) : (
+            <SheetPreview kind={ofVehicle.data} row={seen} />
+          ))}
       </div>
     </div>
   );

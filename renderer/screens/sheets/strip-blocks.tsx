@@ -9,7 +9,7 @@ import { TimeAxis } from '../../ui/time-axis.tsx';
 type Legend = Extract<SheetBlock, { kind: 'strip-legend' }>;
 
 /** The paper has one width on the screen, so its strips have one as well. */
-const widths = { wide: 738, column: 330 };
+const widths = { wide: 738, column: 270 };
 
 export function PaperStripAxis({ axis, isWide = false }: { readonly axis: StripAxis; readonly isWide?: boolean }) {
   return <TimeAxis axis={axis} width={isWide ? widths.wide : widths.column} today={axis.today} />;
