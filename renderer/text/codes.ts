@@ -11,7 +11,7 @@ export const codeText = {
   add: 'Add code request',
   empty: 'No code asked for.',
   neverTheCode: 'No code is written here, ever: only where the shop keeps it.',
-  code: 'Code',
+  code: 'Asked for',
   kind: 'Kind',
   goneKind: (name: string) => `${name} (no longer in the settings)`,
   module: 'Module',
@@ -63,7 +63,7 @@ export const codeText = {
 
   states: {
     toAsk: 'to ask',
-    proofFirst: 'to ask, once the proof of ownership is recorded',
+    proofFirst: 'proof of ownership first',
     asked: (day: string) => `asked ${day}`,
     chased: (day: string, times: number) => `chased ${day}${times > 1 ? `, the ${ordinal(times)} time` : ''}`,
     given: (day: string, left: number | null) => `given ${day}, not tried${tries(left)}`,
@@ -78,7 +78,7 @@ export const codeText = {
   chaseOn: (on: Day, today: Day) => (on <= today ? 'chase today' : `chase ${sayDay(on, today)}`),
   chaseWhy: (why: string, today: Day) => sayDaysIn(why, today),
   usual: ({ medianDays, eightiethDays, cases, among }: UsualWords) =>
-    `usually ${plural(medianDays, 'day', 'days')}, four of five within ${eightiethDays} (${plural(cases, 'case', 'cases')}${whose[among]})`,
+    `half in ${plural(medianDays, 'day', 'days')}, 80 % in ${eightiethDays} (${plural(cases, 'case', 'cases')}${whose[among]})`,
   noUsual: 'Too few earlier requests to say how long it takes.',
 
   chases: 'Chased',
@@ -100,7 +100,9 @@ export const codeText = {
   beforeTrying: (left: number | null) =>
     left === null
       ? 'How many wrong codes the unit takes is not known. Look at the maker’s service information first.'
-      : `${plural(left, 'wrong code', 'wrong codes')} until the unit locks, as far as is known.`,
+      : left === 0
+        ? 'As far as is known the unit takes no more codes now.'
+        : `${plural(left, 'wrong code', 'wrong codes')} until the unit locks, as far as is known.`,
   by: 'By',
 
   filing: 'Form to file',

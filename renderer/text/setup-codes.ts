@@ -36,6 +36,7 @@ export const setupCodesText = {
   advice: 'To know before asking or trying',
   source: 'Source',
   serials: 'The serial of the unit is usually',
+  consistsOf: 'Consists of',
   fromYear: 'From model year',
   toYear: 'To model year',
   beginsWith: 'Begins with',

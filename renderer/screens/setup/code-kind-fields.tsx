@@ -101,7 +101,7 @@ function SerialRows({ kind, isReadOnly, problemAt, onChange }: KindProps) {
                 value={form.characters}
                 onChange={(characters) => set(index, { characters }, 'characters')}
                 options={characterChoices}
-                {...wiring(text.codeForm, 'characters')}
+                {...wiring(text.consistsOf, 'characters')}
               />
               <NumberField
                 value={form.length}

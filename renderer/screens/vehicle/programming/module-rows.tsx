@@ -4,7 +4,6 @@ import { codeName } from '../../../../app/domain/codes/code-name.ts';
 import { moduleKindSchema, moduleKindTitles } from '../../../../app/domain/programming/module-kind.ts';
 import { moduleOriginSchema } from '../../../../app/domain/programming/module-origin.ts';
 import type { JobModule } from '../../../../app/domain/programming/programming-job.ts';
-import { capitalised } from '../../../../app/domain/sheets/sheet-words.ts';
 import type { Editing } from '../../../state/use-edit-draft.ts';
 import { jobText, originChoices } from '../../../text/programming.ts';
 import { Button } from '../../../ui/button.tsx';
@@ -29,7 +28,7 @@ function ModuleRow({ edit, module, index, names }: RowProps) {
   const at = (field: keyof JobModule) => edit.problemAt(`modules.${index}.${field}`);
   const requests = vehicle.codeRequests.map((request) => ({
     value: request.id,
-    label: capitalised(codeName(request, desk.shop?.codeKinds)),
+    label: codeName(request, desk.shop?.codeKinds),
   }));
   return (
     <fieldset className="job-module">

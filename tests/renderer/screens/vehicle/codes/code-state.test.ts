@@ -14,7 +14,7 @@ const given = { ...asked, answeredOn: '2026-03-06', outcome: 'given' as const };
 
 describe('the state of a code request', () => {
   it.each([
-    ['to ask, once the proof of ownership is recorded', { proof: null }],
+    ['proof of ownership first', { proof: null }],
     ['to ask', {}],
     ['asked 2 Mar, no day promised', asked],
     ['asked 2 Mar, expected 25 Mar', { ...asked, expectedOn: '2026-03-25' }],
