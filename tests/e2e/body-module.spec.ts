@@ -136,8 +136,9 @@ test('a body module is exchanged: routes, VIN, a reason to go on, and a radio th
   await test.step('the manager asks for the radio’s code, it is given, and the job is finished', async () => {
     await technician.selectOption({ label: 'Ruth Ambersley, manager' });
     await add(page, 'Add code request', {
-      Kind: 'Radio',
+      Kind: 'Radio code',
       Module: 'Radio',
+      'Serial number of the unit': 'A2C0451177BT2K',
       'Document seen': 'Auction invoice',
       'Checked on': '2026-03-18',
       'Asked on': '2026-03-18',
