@@ -276,7 +276,7 @@ describe('sales', () => {
         notedOn: '2026-03-05',
         kind: 'radio',
         module: 'Radio',
-        deviceSerial: 'SERIAL-77',
+        deviceSerial: 'A2C0000000SN77',
         reason: '',
         faultId: null,
         proof: { document: 'Invoice', checkedOn: '2026-03-05', checkedBy: 'manager' },
@@ -310,7 +310,7 @@ describe('sales', () => {
     expect(opened).toMatchObject({ costs: null, forecast: null, prospect: null });
     const answers = JSON.stringify([await desk.ask('lot:read', {}), opened]);
     expect(answers).toContain('1099500');
-    for (const hidden of ['640000', '150000', '600000', '80000', '4711', '3333', 'SERIAL-77', 'Envelope 9']) {
+    for (const hidden of ['640000', '150000', '600000', '80000', '4711', '3333', 'A2C0000000SN77', 'Envelope 9']) {
       expect(answers).not.toContain(hidden);
     }
   });
