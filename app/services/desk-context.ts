@@ -3,7 +3,7 @@ import type { AppError, AppErrorCode } from '../contract/app-error.ts';
 import type { EventName, EventPayload } from '../contract/events.ts';
 import type { Desk, LotRow, VehicleView } from '../contract/views.ts';
 import type { Person, Shop } from '../domain/fleet/shop.ts';
-import { type Prospect, weighVehicle } from '../domain/money/weigh-vehicle.ts';
+import type { Prospect } from '../domain/money/weigh-vehicle.ts';
 import { rightsOf } from '../domain/people/role-rights.ts';
 import { currentPack } from '../domain/programming/current-pack.ts';
 import type { Day } from '../domain/shared/day.ts';
@@ -23,6 +23,7 @@ import { defaultShop } from './default-shop.ts';
 import { DeskSignIn, type LockReason, type SignedIn } from './desk-sign-in.ts';
 import { ForecastCache } from './forecast-cache.ts';
 import { lotRow, vehicleView } from './lot-rows.ts';
+import { prospectOf } from './prospect-of.ts';
 import { ReckoningCache } from './reckoning-cache.ts';
 import { maySeeVehicle, rowFor, viewFor } from './role-rules.ts';
 import { UndoStack } from './undo-stack.ts';
@@ -215,19 +216,9 @@ export class DeskContext {
   }
 
   /** Null once it is sold: then everything is known. */
-  prospect(vehicle: Vehicle, { readiness, held, costs }: VehicleReckoning, forecast: Forecast | null): Prospect | null {
-    if (vehicle.sale !== null) return null;
-    const shop = this.shop();
-    const today = this.today();
-    return weighVehicle({
-      vehicle,
-      shop,
-      today,
-      heldDays: held.heldDays,
-      costs,
-      readyOn: readiness.isReady ? today : (forecast?.likelyOn ?? null),
-      ownDaysToSell: this.forecasts.daysToSell(shop, today),
-    });
+  prospect(vehicle: Vehicle, reckoning: VehicleReckoning, forecast: Forecast | null): Prospect | null {
+    const { forecasts } = this;
+    return prospectOf(vehicle, reckoning, forecast, { shop: this.shop(), today: this.today(), forecasts });
   }
 
   emitRow(id: string): void {
