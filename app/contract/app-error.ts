@@ -4,6 +4,7 @@ import { z } from 'zod';
 export const appErrorCodeSchema = z.enum([
   'bad-request',
   'not-allowed',
+  'sign-in',
   'not-found',
   'refused',
   'stale-revision',

@@ -19,6 +19,7 @@ import {
 } from '../domain/fleet/shop.ts';
 import { saleTaxSchema } from '../domain/money/margin-tax.ts';
 import { valueLossCurveSchema } from '../domain/money/value-loss.ts';
+import { signInRulesSchema } from '../domain/people/sign-in.ts';
 import { moduleKindSchema } from '../domain/programming/module-kind.ts';
 import { routeTallySchema } from '../domain/programming/route-history.ts';
 import { rulePackSchema } from '../domain/programming/rule-pack.ts';
@@ -34,6 +35,7 @@ import { historyPlaceSchema, historyViewSchema } from './history-view.ts';
 import { holidayChannels } from './holiday-channels.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
+import { peopleChannels } from './people-channels.ts';
 import { sheetChannels } from './sheet-channels.ts';
 import { vaultChannels } from './vault-channels.ts';
 import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
@@ -64,6 +66,7 @@ const shopPartSchema = z.discriminatedUnion('part', [
   z.strictObject({ part: z.literal('codeKinds'), value: codeKindsSchema }),
   z.strictObject({ part: z.literal('filingRules'), value: filingRulesSchema }),
   z.strictObject({ part: z.literal('daysUntilCodesAreDestroyed'), value: daysUntilCodesAreDestroyedSchema }),
+  z.strictObject({ part: z.literal('signIn'), value: signInRulesSchema }),
 ]);
 export type ShopPart = z.infer<typeof shopPartSchema>;
 
@@ -82,6 +85,7 @@ export const channels = {
     roles: everybody,
     mutates: true,
   },
+  ...peopleChannels,
   'desk:set-theme': {
     input: z.strictObject({ theme: themeSchema }),
     output: deskSchema,

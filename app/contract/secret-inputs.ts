@@ -7,6 +7,9 @@ export const secretTextSchema = z.string().min(1, 'Type it here.').max(400, 'Thi
 
 /** Channel → its fields of `secretTextSchema`. A test holds it against the contract. */
 export const secretInputs: Readonly<Record<string, readonly string[]>> = {
+  'people:sign-in': ['secret'],
+  'people:give-secret': ['secret'],
+  'people:change-secret': ['oldSecret', 'newSecret'],
   'vault:make': ['passPhrase'],
   'vault:unlock': ['passPhrase'],
   'vault:put-code': ['value'],

@@ -1,6 +1,6 @@
 // What the page is shown, as schemas: rows of the lot, one vehicle with its reckoning, the desk, the shop. Derived data only.
 import { z } from 'zod';
-import { personSchema, roleSchema, shopSchema } from '../domain/fleet/shop.ts';
+import { roleSchema, shopSchema } from '../domain/fleet/shop.ts';
 import { type BudgetRow, budgetGroups } from '../domain/money/budget.ts';
 import { costGroups, costStates } from '../domain/money/cost-lines.ts';
 import type { Costs } from '../domain/money/costs.ts';
@@ -17,6 +17,7 @@ import { factListSchema } from '../domain/vehicle/change.ts';
 import { identitySchema } from '../domain/vehicle/identity.ts';
 import type { NextMove } from '../domain/vehicle/reckon.ts';
 import { vehicleSchema } from '../domain/vehicle/vehicle.ts';
+import { nameSchema, signInViewSchema } from './sign-in-view.ts';
 
 const centsOrNull = z.int().nullable();
 const dayOrNull = daySchema.nullable();
@@ -258,13 +259,12 @@ export type VehicleView = z.infer<typeof vehicleViewSchema>;
 export const whatIfSchema = vehicleViewSchema.pick({ vehicle: true, costs: true, forecast: true, prospect: true });
 export type WhatIfView = z.infer<typeof whatIfSchema>;
 
-export const fileTroubleSchema = z.strictObject({
+const fileTroubleSchema = z.strictObject({
   id: z.string(),
   fileName: z.string(),
   sentence: z.string(),
   lastGoodCopyAt: instantSchema.nullable(),
 });
-export type FileTrouble = z.infer<typeof fileTroubleSchema>;
 
 export const themeSchema = z.enum(['system', 'light', 'dark']);
 export type Theme = z.infer<typeof themeSchema>;
@@ -280,11 +280,12 @@ export const deskSchema = z.strictObject({
   shop: shopSchema
     .pick({ dealer: true, checklist: true, inspection: true, supportRanges: true, codeKinds: true, filingRules: true })
     .nullable(),
-  people: z.array(personSchema.omit({ labourCentsPerHour: true })).readonly(),
+  people: z.array(nameSchema).readonly(),
   /** For naming the plan of a purchase; empty for who sees no money. */
   fundingPlans: z.array(z.strictObject({ id: identifierSchema, name: z.string() })).readonly(),
   person: z.strictObject({ id: identifierSchema, name: z.string(), role: roleSchema }),
   seesMoney: z.boolean(),
+  signIn: signInViewSchema,
   readOnlyReason: z.string().nullable(),
   /** Another desk holds the fleet and has not been heard of for a while. */
   canTakeOver: z.boolean(),

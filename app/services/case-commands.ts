@@ -2,7 +2,6 @@
 import type { CaseSummary } from '../contract/case-summary.ts';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { similarCases } from '../domain/fleet/similar-cases.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
 import { ok } from '../domain/shared/result.ts';
 import type { Answer, DeskContext } from './desk-context.ts';
 
@@ -16,7 +15,7 @@ export async function findCases(
   const vehicles = [...context.store.vehicles().values()].map((kept) => kept.data);
   const { rates, people } = context.shop();
   const found = similarCases(vehicles, input, { rates, people });
-  const { seesMoney } = rightsOf(context.person().role);
+  const { seesMoney } = context.rights();
   const amount = (cents: number) => (seesMoney ? cents : null);
   const closest = found.cases.filter((one) => one.match === found.match);
   const summary: CaseSummary = {

@@ -4,7 +4,9 @@ import type { EventName, EventPayload } from '../contract/events.ts';
 import type { Desk, LotRow, VehicleView } from '../contract/views.ts';
 import type { Person, Shop } from '../domain/fleet/shop.ts';
 import type { Prospect } from '../domain/money/weigh-vehicle.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
+import { rightsWithin } from '../domain/people/rights-within.ts';
+import { type Rights, rightsOf } from '../domain/people/role-rights.ts';
+import type { Access } from '../domain/people/sign-in.ts';
 import { currentPack } from '../domain/programming/current-pack.ts';
 import type { Day } from '../domain/shared/day.ts';
 import { fail, type Result } from '../domain/shared/result.ts';
@@ -19,9 +21,11 @@ import type { Kept } from '../storage/kept.ts';
 import { type StorageProblem, storageSentence } from '../storage/storage-problem.ts';
 import type { KeyMaking } from '../storage/vault/key-holder.ts';
 import type { ScryptCost } from '../storage/vault/scrypt-key.ts';
+import { afterLock } from './after-lock.ts';
 import { defaultShop } from './default-shop.ts';
 import { DeskSignIn, type LockReason, type SignedIn } from './desk-sign-in.ts';
 import { ForecastCache } from './forecast-cache.ts';
+import { lockedDesk } from './locked-desk.ts';
 import { lotRow, vehicleView } from './lot-rows.ts';
 import { prospectOf } from './prospect-of.ts';
 import { ReckoningCache } from './reckoning-cache.ts';
@@ -120,6 +124,7 @@ export class DeskContext {
       making: deps.vaultMaking,
     });
     this.onLock(() => this.vault.lock());
+    this.onLock((reason) => afterLock(this, reason));
     void this.noteBackups();
   }
 
@@ -152,6 +157,16 @@ export class DeskContext {
     return this.signIn.onLock(listener);
   }
 
+  /** What signing in has opened for whoever is at the desk. */
+  access(): Access {
+    return this.signIn.accessOf(this.person());
+  }
+
+  /** What whoever is at the desk may see and do just now: the role's rights, as far as signing in has opened them. */
+  rights(): Rights {
+    return rightsWithin(rightsOf(this.person().role), this.access());
+  }
+
   /** Who is at the desk: who signed in, else the one chosen last, else the first manager. Does not say that they signed in. */
   person(): Person {
     const people = this.shop().people.filter((person) => person.isActive);
@@ -182,20 +197,24 @@ export class DeskContext {
   /** The record if it is there and this person may see it. */
   visible(id: string): Kept<Vehicle> | null {
     const kept = this.store.vehicles().get(id);
-    if (!kept || !maySeeVehicle(this.person().role, kept.data, this.reckon(kept.data))) return null;
+    if (!kept || this.signIn.isLocked() || !maySeeVehicle(this.person().role, kept.data, this.reckon(kept.data)))
+      return null;
     return kept;
   }
 
   /** The rows of these vehicles, or of all, as far as this person may see them; with the forecasts that are known already. */
   rows(ids: Iterable<string> = this.store.vehicles().keys()): readonly LotRow[] {
     const { role } = this.person();
+    const rights = this.rights();
     const rows: LotRow[] = [];
+    if (this.signIn.isLocked()) return rows;
     for (const id of ids) {
       const kept = this.store.vehicles().get(id);
       if (!kept) continue;
       const reckoning = this.reckon(kept.data);
       const forecast = this.forecasts.known(kept.data, this.shop(), this.today()) ?? null;
-      if (maySeeVehicle(role, kept.data, reckoning)) rows.push(rowFor(role, lotRow(kept.data, reckoning, forecast)));
+      if (maySeeVehicle(role, kept.data, reckoning))
+        rows.push(rowFor(role, lotRow(kept.data, reckoning, forecast), rights));
     }
     return rows;
   }
@@ -204,7 +223,7 @@ export class DeskContext {
     const kept = this.visible(id);
     if (!kept) return null;
     const forecast = this.forecasts.forecast(kept.data, this.shop(), this.today());
-    return rowFor(this.person().role, lotRow(kept.data, this.reckon(kept.data), forecast));
+    return rowFor(this.person().role, lotRow(kept.data, this.reckon(kept.data), forecast), this.rights());
   }
 
   view(kept: Kept<Vehicle>): VehicleView {
@@ -212,7 +231,7 @@ export class DeskContext {
     const forecast = this.forecasts.forecast(kept.data, this.shop(), this.today());
     const openPlan = this.forecasts.openPlan(kept.data, this.shop(), this.today());
     const ahead = { forecast, openPlan, prospect: this.prospect(kept.data, reckoning, forecast) };
-    return viewFor(this.person().role, vehicleView(kept, reckoning, ahead));
+    return viewFor(this.person().role, vehicleView(kept, reckoning, ahead), this.rights());
   }
 
   /** Null once it is sold: then everything is known. */
@@ -223,6 +242,8 @@ export class DeskContext {
 
   emitRow(id: string): void {
     this.forecasts.noteChange(id, this.store.vehicles().get(id)?.data ?? null);
+    // A locked page keeps what it has covered, and reads everything again when somebody signs in.
+    if (this.signIn.isLocked()) return;
     this.deps.emit('lot:row-changed', { id, row: this.row(id) });
   }
 
@@ -230,17 +251,22 @@ export class DeskContext {
     const kept = this.store.shop();
     const shop = this.shop();
     const { id, name, role } = this.person();
-    return {
+    const { seesMoney } = this.rights();
+    const desk: Desk = {
       appVersion: this.deps.appVersion,
       today: this.today(),
       theme: this.deps.deskSettings.get().theme,
       fleetName: shop.dealer.name,
       isSample: shop.sample !== null,
       shop: kept === null ? null : forEverybody(shop),
-      people: shop.people.map(({ labourCentsPerHour: _hidden, ...person }) => person),
-      fundingPlans: rightsOf(role).seesMoney ? shop.fundingPlans.map((plan) => ({ id: plan.id, name: plan.name })) : [],
+      people: shop.people.map(({ labourCentsPerHour: _hidden, ...person }) => ({
+        ...person,
+        secretForm: this.signIn.formOf(person.id),
+      })),
+      fundingPlans: seesMoney ? shop.fundingPlans.map((plan) => ({ id: plan.id, name: plan.name })) : [],
       person: { id, name, role },
-      seesMoney: rightsOf(role).seesMoney,
+      seesMoney,
+      signIn: this.signIn.forDesk(this.person()),
       readOnlyReason: this.store.isReadOnly?.sentence ?? null,
       canTakeOver: this.store.isReadOnly?.canTakeOver ?? false,
       troubles: this.store.troubles().map((trouble) => ({
@@ -253,5 +279,6 @@ export class DeskContext {
       undo: this.undo.nextUndo()?.label ?? null,
       redo: this.undo.nextRedo()?.label ?? null,
     };
+    return desk.signIn.isLocked ? lockedDesk(desk) : desk;
   }
 }

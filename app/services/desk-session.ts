@@ -12,7 +12,18 @@ import { fillLot } from './fill-lot.ts';
 import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
 import { readVehicleHistory } from './history-commands.ts';
 import { listHolidayPlaces, suggestHolidays } from './holiday-commands.ts';
+import { atTheDesk, judgeCall } from './judge-call.ts';
 import { exportMoney, readMoney, showExports } from './money-commands.ts';
+import {
+  bringBackKeys,
+  changeSecret,
+  giveSecret,
+  lockDesk,
+  noteActivity,
+  readWait,
+  signIn,
+  takeSecret,
+} from './people-commands.ts';
 import { readNextJobs, readRouteHistory, readRulePack } from './programming-commands.ts';
 import { openSheet, previewFleetSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
 import { cancelSheets, makeSheets, readSheetChoice } from './sheet-job.ts';
@@ -42,6 +53,14 @@ type Handlers = {
 export const handlers: Handlers = {
   'desk:read': async (context) => ok(context.desk()),
   'desk:set-person': setPerson,
+  'people:sign-in': signIn,
+  'people:wait': readWait,
+  'people:lock': lockDesk,
+  'people:active': noteActivity,
+  'people:change-secret': changeSecret,
+  'people:give-secret': giveSecret,
+  'people:take-secret': takeSecret,
+  'people:bring-back-keys': bringBackKeys,
   'desk:set-theme': setTheme,
   'lot:read': async (context) => {
     const rows = context.rows();
@@ -121,7 +140,15 @@ export type DeskSessionOptions = DeskDependencies & {
 };
 
 /** What is answered before the whole fleet has been read; everything else may rest on vehicles that were sold. */
-const answeredAtOnce: readonly ChannelName[] = ['desk:read', 'desk:set-theme', 'lot:read'];
+const answeredAtOnce: readonly ChannelName[] = [
+  'desk:read',
+  'desk:set-theme',
+  'lot:read',
+  'people:sign-in',
+  'people:wait',
+  'people:lock',
+  'people:active',
+];
 
 /** How long the page has to draw its first rows before the backup of the day takes its share of the machine. */
 const drawingMs = 1500;
@@ -165,13 +192,11 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
     name: Name,
     input: ChannelInput<Name>,
   ): Answer<ChannelOutput<Name>> {
-    const spec = channels[name];
-    const { role } = context.person();
-    if (!spec.roles.some((allowed) => allowed === role))
-      return refuse(
-        'not-allowed',
-        'Whoever is at the desk may not do this. Change who is at the desk, or ask the manager.',
-      );
+    context.signIn.lockWhenIdle();
+    // What only reads may have been asked by the page of itself.
+    if (channels[name].mutates || name === 'people:active') context.signIn.act();
+    const refusal = judgeCall(name, atTheDesk(context));
+    if (refusal !== null) return refuse(refusal.code, refusal.detail);
     try {
       if (!answeredAtOnce.includes(name)) await context.store.whole;
       return await handlers[name](context, input);
@@ -197,6 +222,7 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
     },
     dayMayHaveChanged: () => {
       context.vault.lockWhenIdle();
+      context.signIn.lockWhenIdle();
       if (context.today() === lastToday) return;
       lastToday = context.today();
       context.deps.emit('lot:all-changed', {});

@@ -1,9 +1,12 @@
 // Who has signed in at this desk, and what that opens; locks the desk after idle time. Keeps no secret: the store compares and forgets.
+import type { SignInView } from '../contract/sign-in-view.ts';
 import type { Person, Shop } from '../domain/fleet/shop.ts';
 import type { SignInSecretForm } from '../domain/people/pass-phrase.ts';
 import { type Access, accessOf, codeIdleMinutes, isIdle, type SignInRules } from '../domain/people/sign-in.ts';
-import type { Result } from '../domain/shared/result.ts';
+import { ok, type Result } from '../domain/shared/result.ts';
 import type { FleetStore } from '../storage/fleet-store.ts';
+import { bringBackKeyFile } from '../storage/vault/bring-back-key-file.ts';
+import { peopleKeysFile, peopleKeysKind } from '../storage/vault/people-keys.ts';
 import type { ScryptCost } from '../storage/vault/scrypt-key.ts';
 import { type SignInProblem, SignInStore } from '../storage/vault/sign-in-store.ts';
 
@@ -40,16 +43,11 @@ export class DeskSignIn {
   }
 
   /** Takes up the keys of the fleet that was opened; nobody is signed in to it yet. */
-  async open(fleet: Pick<FleetStore, 'folder' | 'isReadOnly'>): Promise<void> {
+  async open(fleet: Pick<FleetStore, 'keyFileSetting'>): Promise<void> {
     const earlier = this.#store;
     this.lock('other-fleet');
-    const { clock, cost } = this.#setting;
-    this.#store = new SignInStore({
-      folder: fleet.folder,
-      clock,
-      guard: async () => (fleet.isReadOnly ? { code: 'read-only', detail: fleet.isReadOnly.sentence } : null),
-      ...(cost ? { cost } : {}),
-    });
+    const { cost } = this.#setting;
+    this.#store = new SignInStore({ ...fleet.keyFileSetting(), ...(cost ? { cost } : {}) });
     await this.#readForms();
     await earlier?.close();
   }
@@ -83,6 +81,10 @@ export class DeskSignIn {
     return this.#forms.get(personId) ?? null;
   }
 
+  peopleWithSecret(): readonly string[] {
+    return [...this.#forms.keys()];
+  }
+
   managerHasSecret(people: readonly Person[] = this.#setting.shop().people): boolean {
     return people.some(({ id, role, isActive }) => role === 'manager' && isActive && this.#forms.has(id));
   }
@@ -110,6 +112,20 @@ export class DeskSignIn {
     });
   }
 
+  /** What the page must know to offer signing in. */
+  forDesk(person: Person): SignInView {
+    const { wantsSignIn, moneyNeedsSignIn } = this.rules();
+    return {
+      isLocked: this.isLocked(),
+      signedInId: this.signedIn()?.personId ?? null,
+      wantsSignIn,
+      moneyNeedsSignIn,
+      adds: this.accessOf(person).signInAdds,
+      managerHasSecret: this.managerHasSecret(),
+      trouble: this.#trouble,
+    };
+  }
+
   /** Whether it is theirs; then they are signed in, and whoever was before is not any more. */
   async signIn(personId: string, secret: string): Outcome {
     const tried = await this.#with((store) => store.signIn(personId, secret));
@@ -126,6 +142,17 @@ export class DeskSignIn {
 
   changeSecret(personId: string, oldSecret: string, newSecret: string): Outcome {
     return this.#with((store) => store.changeSecret(personId, oldSecret, newSecret));
+  }
+
+  waitFor(personId: string): Promise<Result<number, SignInProblem>> {
+    return this.#store?.waitFor(personId) ?? Promise.resolve(ok(0));
+  }
+
+  /** After the file of keys could not be read. The error is a sentence. */
+  async bringBackKeys(fleet: Pick<FleetStore, 'keyFileSetting'>): Promise<Result<null, string>> {
+    const back = await bringBackKeyFile(fleet.keyFileSetting(), peopleKeysFile, peopleKeysKind);
+    await this.#readForms();
+    return back;
   }
 
   async takeSecret(personId: string): Outcome {

@@ -1,7 +1,6 @@
 // What of the lot may come after its first rows: sold vehicles of a long ledger, then forecasts. In short slices, so that nobody waits.
 import { setImmediate } from 'node:timers';
 import type { LotRow, ReadyDays } from '../contract/views.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { DeskContext } from './desk-context.ts';
 import { maySeeVehicle } from './role-rules.ts';
@@ -64,11 +63,10 @@ export function fillLot(context: DeskContext, sent: ReadonlySet<string>): void {
   turns.set(context, turn);
   const { store } = context;
   const shop = context.shop();
-  const { role } = context.person();
-  const isOver = () => turns.get(context) !== turn || context.store !== store || context.shop() !== shop;
+  const isOver = () => turns.get(context) !== turn || context.signIn.isLocked() || context.store !== store || context.shop() !== shop;
   function* work(): Generator<void> {
     yield* addRows(context, sent);
-    if (rightsOf(role).seesForecast) yield* addForecasts(context);
+    if (context.rights().seesForecast) yield* addForecasts(context);
   }
   const steps = work();
   const slice = () => {

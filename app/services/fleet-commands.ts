@@ -29,6 +29,7 @@ async function exchangeStore(
   const opened = await openStore(context.deps, folder, { takeOver });
   if (!opened.ok) return refuseStorage(opened.error);
   context.store = opened.value;
+  await context.signIn.open(opened.value);
   context.forecasts.forget();
   context.undo.clear();
   if (!takeOver) await earlier.close();

@@ -1,7 +1,6 @@
 // Reading what changed on a vehicle, in words and by role. Writes nothing: entries are written with the changes they tell of.
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { tellEntry } from '../domain/people/history-words.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
 import { ok } from '../domain/shared/result.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
 
@@ -19,7 +18,7 @@ export async function readVehicleHistory(
     ...checklist.map(({ id, title }) => [id, title] as const),
     ...people.map(({ id, name }) => [id, name] as const),
   ]);
-  const rights = rightsOf(context.person().role);
+  const rights = context.rights();
   const lines = read.value.lines.flatMap((line) => {
     const told = tellEntry(line, rights, names);
     const { at, reason, wasSaved } = line;

@@ -1,7 +1,6 @@
 // What the page asks about programming beyond one vehicle: the rules in force, how routes worked before, what can be done next. Reads only.
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import type { Person } from '../domain/fleet/shop.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
 import { currentPack } from '../domain/programming/current-pack.ts';
 import { routeHistory } from '../domain/programming/route-history.ts';
 import { ok } from '../domain/shared/result.ts';
@@ -53,5 +52,5 @@ export async function readNextJobs(context: DeskContext): Answer<ChannelOutput<'
     .map((kept) => kept.data)
     .map((vehicle) => ({ vehicle, heldDays: context.reckon(vehicle).held.heldDays }));
   const found = nextJobs(vehicles, context.shop(), context.today());
-  return ok(viewOf(found, context.shop().people, rightsOf(context.person().role).seesMoney));
+  return ok(viewOf(found, context.shop().people, context.rights().seesMoney));
 }

@@ -26,21 +26,28 @@ function changesOnlyItsLife(vehicle: Vehicle, item: CodeRequestDraft): boolean {
 }
 
 /**
- * The change with what this role was not shown put back as the record has it: an amount that left blanked never comes back as nothing.
+ * The change with what was not shown put back as the record has it: an amount that left blanked never comes back as nothing.
  */
-export function withHiddenKept(role: Role, vehicle: Vehicle, change: VehicleChange): VehicleChange {
-  if (change.kind !== 'put' || change.list !== 'codeRequests' || rightsOf(role).seesMoney) return change;
+export function withHiddenKept(rights: Rights, vehicle: Vehicle, change: VehicleChange): VehicleChange {
+  if (change.kind !== 'put' || change.list !== 'codeRequests' || rights.seesMoney) return change;
   const before = vehicle.codeRequests.find(({ id }) => id === change.item.id);
   return { ...change, item: { ...change.item, feeCents: before?.feeCents ?? 0 } };
 }
 
+function onlyManager(role: Role): string {
+  return role === 'manager'
+    ? 'There are amounts in this. Sign in first; then it can be changed.'
+    : 'Only the manager changes this. Ask the manager, or change who is at the desk.';
+}
+
 /** Why this role may not make this change, in a sentence; null when it may. */
-export function refusalOf(role: Role, vehicle: Vehicle, change: VehicleChange): string | null {
-  const rights = rightsOf(role);
-  if (change.kind === 'set')
-    return rights.sets.includes(change.section)
-      ? null
-      : 'Only the manager changes this. Ask the manager, or change who is at the desk.';
+export function refusalOf(
+  role: Role,
+  vehicle: Vehicle,
+  change: VehicleChange,
+  rights: Rights = rightsOf(role),
+): string | null {
+  if (change.kind === 'set') return rights.sets.includes(change.section) ? null : onlyManager(role);
   if (
     change.kind === 'put' &&
     change.list === 'codeRequests' &&
@@ -54,7 +61,7 @@ export function refusalOf(role: Role, vehicle: Vehicle, change: VehicleChange): 
   if (!lists.includes(change.list))
     return role === 'sales'
       ? 'Sales signs checks and writes notes. Ask the workshop or the manager for anything else.'
-      : 'Only the manager changes this. Ask the manager, or change who is at the desk.';
+      : onlyManager(role);
   if (change.kind === 'put' && change.list === 'faults' && !rights.decides) {
     const before = vehicle.faults.find((fault) => fault.id === change.item.id)?.decision ?? null;
     if (JSON.stringify(before) !== JSON.stringify(change.item.decision))
@@ -80,8 +87,7 @@ function withoutMoney(vehicle: Vehicle, { seesPartPrices, seesCodes }: Rights): 
 }
 
 /** The view as this role may have it. */
-export function viewFor(role: Role, view: VehicleView): VehicleView {
-  const rights = rightsOf(role);
+export function viewFor(role: Role, view: VehicleView, rights: Rights = rightsOf(role)): VehicleView {
   if (rights.seesMoney) return view;
   const blanked = withoutMoney(view.vehicle, rights);
   const asking = role === 'sales' ? view.vehicle.targets.askingCents : null;
@@ -97,11 +103,11 @@ export function viewFor(role: Role, view: VehicleView): VehicleView {
 }
 
 /** The row as this role may have it. */
-export function rowFor(role: Role, row: LotRow): LotRow {
-  if (rightsOf(role).seesMoney) return row;
+export function rowFor(role: Role, row: LotRow, rights: Rights = rightsOf(role)): LotRow {
+  if (rights.seesMoney) return row;
   return {
     ...row,
-    forecast: rightsOf(role).seesForecast ? row.forecast : null,
+    forecast: rights.seesForecast ? row.forecast : null,
     money: null,
     askingCents: role === 'sales' ? row.askingCents : null,
   };

@@ -2,7 +2,6 @@
 import { mkdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
 import { ok } from '../domain/shared/result.ts';
 import type { Sheet, SheetKind } from '../domain/sheets/sheet.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
@@ -27,7 +26,7 @@ export async function previewSheet(
 ): Answer<ChannelOutput<'sheet:preview'>> {
   const kept = context.visible(input.id);
   if (!kept) return refuse('not-found');
-  if (!rightsOf(context.person().role).prints.includes(input.kind)) return refuse('not-allowed');
+  if (!context.rights().prints.includes(input.kind)) return refuse('not-allowed');
   return ok(sheetOf(context, input.kind, kept));
 }
 
@@ -36,7 +35,7 @@ export async function previewFleetSheet(
   context: DeskContext,
   input: ChannelInput<'sheet:preview-fleet'>,
 ): Answer<ChannelOutput<'sheet:preview-fleet'>> {
-  if (!rightsOf(context.person().role).printsOfFleet.includes(input.kind)) return refuse('not-allowed');
+  if (!context.rights().printsOfFleet.includes(input.kind)) return refuse('not-allowed');
   return ok(await fleetSheetOf(context, input.kind, input.vehicleIds, { isForecast: false }));
 }
 
@@ -44,7 +43,7 @@ export async function printSheets(
   context: DeskContext,
   input: ChannelInput<'sheet:print'>,
 ): Answer<ChannelOutput<'sheet:print'>> {
-  if (!rightsOf(context.person().role).prints.includes(input.kind)) return refuse('not-allowed');
+  if (!context.rights().prints.includes(input.kind)) return refuse('not-allowed');
   const chosen = input.vehicleIds.map((id) => context.visible(id));
   const printed: { fileName: string; pages: number }[] = [];
   try {

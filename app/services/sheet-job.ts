@@ -3,7 +3,6 @@
 import { basename, dirname, join } from 'node:path';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import type { SheetOrder, SheetOutcome } from '../contract/sheet-channels.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
 import { ok } from '../domain/shared/result.ts';
 import { plural } from '../domain/shared/text.ts';
 import { fleetSheetKindSchema, type Sheet, sheetKindSchema } from '../domain/sheets/sheet.ts';
@@ -27,7 +26,7 @@ function letOthersGo(): Promise<void> {
 
 /** What is to be made, in order: kind by kind, as the paper is handed out. A sentence where it cannot be. */
 function tasksOf(context: DeskContext, order: SheetOrder): readonly SheetTask[] | 'not-found' | 'not-allowed' {
-  const rights = rightsOf(context.person().role);
+  const rights = context.rights();
   const tasks: SheetTask[] = [];
   for (const kind of order.kinds) {
     const ofFleet = fleetSheetKindSchema.safeParse(kind);

@@ -2,7 +2,6 @@
 import { join } from 'node:path';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import type { FoundSheet } from '../contract/sheet-channels.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
 import { ok } from '../domain/shared/result.ts';
 import type { Sheet } from '../domain/sheets/sheet.ts';
 import { readMark } from '../domain/sheets/sheet-mark.ts';
@@ -34,7 +33,7 @@ export async function noteSheets(context: DeskContext, sheets: readonly NotedShe
 /** Null for whoever may not know of it. */
 function foundSheet(context: DeskContext, printed: PrintedSheet): FoundSheet | null {
   const { kind, vehicleId, subject, printedAt, printedBy, asOf, revision } = printed;
-  const rights = rightsOf(context.person().role);
+  const rights = context.rights();
   const known = { kind, vehicleId, subject, printedAt, printedBy, asOf, revision, isOfToday: asOf === context.today() };
   if (vehicleId === null) {
     if (!rights.printsOfFleet.some((one) => one === kind)) return null;

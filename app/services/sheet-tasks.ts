@@ -1,5 +1,4 @@
 // One sheet to be made: its file name, whom it is about, and how it is made when its turn comes. Rights of printing are judged before.
-import { rightsOf } from '../domain/people/role-rights.ts';
 import type { FleetSheetKind, Sheet, SheetKind } from '../domain/sheets/sheet.ts';
 import { whyNoSheet } from '../domain/sheets/why-no-sheet.ts';
 import type { DeskContext } from './desk-context.ts';
@@ -73,7 +72,7 @@ export async function fleetSheetOf(
     shop: context.shop(),
     rows: kind === 'fleet-list' ? await rowsFor(context, ids, isForecast) : [],
     vehicles: kind === 'parts-list' ? ids.flatMap((id) => context.visible(id)?.data ?? []) : [],
-    seesPartPrices: rightsOf(context.person().role).seesPartPrices,
+    seesPartPrices: context.rights().seesPartPrices,
   };
   return makeFleetSheet(kind, source, { at: context.deps.clock(), by: context.person().name });
 }

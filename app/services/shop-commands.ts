@@ -6,6 +6,7 @@ import { generalPack } from '../domain/programming/general-pack.ts';
 import type { RulePack } from '../domain/programming/rule-pack.ts';
 import { ok } from '../domain/shared/result.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
+import { dropKeysOfGone, signInRefusal } from './people-commands.ts';
 
 export async function readShop(context: DeskContext): Answer<ChannelOutput<'shop:read'>> {
   return ok({ revision: context.store.shop()?.revision ?? 0, shop: context.shop() });
@@ -117,8 +118,11 @@ export async function changeShop(
     ...codeRemovalProblems(context, before, after),
   ];
   if (problems.length > 0) return refuse('refused', '', problems);
+  const refusal = signInRefusal(context, input.change.part, after);
+  if (refusal !== null) return refusal;
   const saved = await context.store.saveShop(after, input.baseRevision);
   if (!saved.ok) return refuseStorage(saved.error);
+  if (input.change.part === 'people') await dropKeysOfGone(context);
   context.deps.emit('lot:all-changed', {});
   return ok({ view: { revision: saved.value.revision, shop: saved.value.data }, desk: context.desk() });
 }
@@ -129,6 +133,9 @@ export async function setPerson(
 ): Answer<ChannelOutput<'desk:set-person'>> {
   const person = context.shop().people.find((candidate) => candidate.id === input.personId && candidate.isActive);
   if (!person) return refuse('not-found');
+  if (context.signIn.rules().wantsSignIn && context.signedIn()?.personId !== person.id)
+    return refuse('sign-in', 'Choose the name in the list of names and enter the PIN or pass phrase.');
+  if (context.signedIn() !== null && context.signedIn()?.personId !== person.id) context.signIn.lock('other-person');
   context.deps.deskSettings.change({ personId: person.id });
   // What one person did is not for the next one to take back unseen.
   context.undo.clear();

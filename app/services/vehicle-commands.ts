@@ -64,8 +64,9 @@ export async function changeVehicle(
   const kept = context.visible(input.id);
   if (!kept) return refuse('not-found');
   const { role } = context.person();
-  const change = withHiddenKept(role, kept.data, input.change);
-  const refusal = refusalOf(role, kept.data, change);
+  const rights = context.rights();
+  const change = withHiddenKept(rights, kept.data, input.change);
+  const refusal = refusalOf(role, kept.data, change, rights);
   if (refusal !== null) return refuse('not-allowed', refusal);
   if (kept.revision !== input.baseRevision) return refuse('stale-revision');
   const problems =

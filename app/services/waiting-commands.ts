@@ -2,7 +2,6 @@
 import type { ChannelOutput } from '../contract/channels.ts';
 import type { ProviderTurnaround, WaitingLineView, WaitingView } from '../contract/waiting-view.ts';
 import { codeKindWords } from '../domain/codes/code-name.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
 import { ok } from '../domain/shared/result.ts';
 import { amongWhom, turnaroundOfGroup } from '../domain/time/usual-turnaround.ts';
 import { groupsOf, type WaitingLine, type WaitingList, waitingList } from '../domain/time/waiting-list.ts';
@@ -63,7 +62,7 @@ function turnaroundOf({ lines }: WaitingList, context: DeskContext): ProviderTur
 }
 
 function viewOf(context: DeskContext): WaitingView {
-  const { seesMoney } = rightsOf(context.person().role);
+  const { seesMoney } = context.rights();
   const list = listOf(context);
   return {
     lines: list.lines.map((line) => viewOfLine(line, seesMoney)),

@@ -14,7 +14,7 @@ export async function whatIf(
   if (!kept) return refuse('not-found');
   let vehicle = kept.data;
   for (const change of input.changes) {
-    const refusal = refusalOf(context.person().role, vehicle, change);
+    const refusal = refusalOf(context.person().role, vehicle, change, context.rights());
     if (refusal !== null) return refuse('not-allowed', refusal);
     const applied = applyChange(vehicle, change, context.changeContext());
     if (!applied.ok) return refuse('refused', '', applied.error);

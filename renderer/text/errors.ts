@@ -4,6 +4,7 @@ import type { AppError, AppErrorCode } from '../../app/contract/app-error.ts';
 const sentences: Readonly<Record<AppErrorCode, string>> = {
   'bad-request': 'The program did not understand this entry. Correct the fields that are marked.',
   'not-allowed': 'Whoever is at the desk may not do this. Choose another person at the top, or ask a manager.',
+  'sign-in': 'This needs signing in.',
   'not-found': 'This is no longer in the fleet. Go back to the Lot and look for it there.',
   refused: 'This was not saved. Correct what is marked and save again.',
   'stale-revision':

@@ -18,7 +18,8 @@ export const startingSignInRules: SignInRules = { wantsSignIn: false, moneyNeeds
 /** Codes are asked for again sooner than the rest, whatever the shop has set (common practice, no source). */
 export const longestCodeIdleMinutes = 10;
 
-export type AccessPart = 'work' | 'money' | 'codes';
+export const accessPartSchema = z.enum(['work', 'money', 'codes']);
+export type AccessPart = z.infer<typeof accessPartSchema>;
 
 export type Access = {
   /** May see vehicles and do what the role does. False: nothing but the list of names to sign in with. */
