@@ -15,6 +15,7 @@ import {
   makeSublet,
   makeVehicle,
 } from '../../helpers/vehicle-maker.ts';
+import { makeChase, makeTry } from '../codes/request-maker.ts';
 
 const first = '2026-02-02';
 const second = '2026-02-03';
@@ -148,6 +149,38 @@ describe('codes', () => {
       metOn: third,
     });
     expect(gateOf(makeVehicle(first), 'codes').state).toBe('not-needed');
+  });
+
+  it('that do not work are the manager’s until one works, and are met on that day', () => {
+    const given = { askedOn: first, answeredOn: first, outcome: 'given' as const };
+    const wrong = makeCodeRequest(first, { ...given, tries: [makeTry(second, 'wrong')] });
+    expect(asks(makeVehicle(first, { codeRequests: [wrong] }), 'codes')).toEqual([
+      ['manager', 'Does not work: immobiliser code', second],
+    ]);
+    const right = { ...wrong, tries: [...wrong.tries, makeTry(third, 'right')] };
+    expect(gateOf(makeVehicle(first, { codeRequests: [right] }), 'codes')).toMatchObject({
+      state: 'met',
+      metOn: third,
+    });
+  });
+
+  it('that are closed hold nothing, whatever they stood at', () => {
+    const over = { closedOn: third, closedWhy: 'radio replaced' };
+    const asked = makeCodeRequest(first, { askedOn: first, ...over });
+    expect(gateOf(makeVehicle(first, { codeRequests: [asked] }), 'codes')).toMatchObject({
+      state: 'met',
+      metOn: third,
+    });
+    const closed = makeVehicle(first, { codeRequests: [{ ...refused, ...over }] });
+    expect(gateOf(closed, 'codes')).toMatchObject({ state: 'met', items: [] });
+  });
+
+  it('are expected for the day that was promised when they were chased last', () => {
+    const chases = [makeChase(second, third)];
+    const asked = makeCodeRequest(first, { askedOn: first, expectedOn: first, chases });
+    expect(asks(makeVehicle(first, { codeRequests: [asked] }), 'codes')).toEqual([
+      ['outside', `Asked Code desk for: immobiliser code, expected on ${third}`, first],
+    ]);
   });
 
   it('that were refused are the manager’s, to find another way', () => {

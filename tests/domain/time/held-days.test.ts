@@ -19,6 +19,7 @@ import {
   makeVehicle,
   roadTest,
 } from '../../helpers/vehicle-maker.ts';
+import { makeTry } from '../codes/request-maker.ts';
 
 /** Day 1 is 1 March 2026; day 32 is 1 April. */
 const march = (dayOfMonth: number) => addDays('2026-03-01', dayOfMonth - 1);
@@ -89,6 +90,26 @@ describe('a day is charged to', () => {
     const request = makeCodeRequest(march(1), { askedOn: march(2), answeredOn: march(5), outcome: 'given' });
     const vehicle = makeVehicle(march(1), { scans: [scanned(1)], codeRequests: [request] });
     expect(strip(held(vehicle, 6))).toBe('work 1, code 3, verify 1');
+  });
+
+  it('code up to the closing of a request that was never answered', () => {
+    const request = makeCodeRequest(march(1), {
+      askedOn: march(2),
+      closedOn: march(4),
+      closedWhy: 'sold with the fault',
+    });
+    const vehicle = makeVehicle(march(1), { scans: [scanned(1)], codeRequests: [request] });
+    expect(strip(held(vehicle, 6))).toBe('work 1, code 2, verify 2');
+  });
+
+  it('decide while a code that was given does not work', () => {
+    const given = { askedOn: march(2), answeredOn: march(3), outcome: 'given' as const };
+    const tries = [makeTry(march(3), 'wrong'), makeTry(march(6), 'right')];
+    const request = makeCodeRequest(march(1), { ...given, tries });
+    const vehicle = makeVehicle(march(1), { scans: [scanned(1)], codeRequests: [request] });
+    expect(strip(held(vehicle, 5))).toBe('work 1, code 1, decide 2');
+    expect(held(vehicle, 5).now.what).toBe('another way: immobiliser code does not work');
+    expect(strip(held(vehicle, 8))).toBe('work 1, code 1, decide 3, verify 2');
   });
 
   it('decide from a refusal until the code is asked for elsewhere', () => {

@@ -17,6 +17,7 @@ import {
   makeSublet,
   makeVehicle,
 } from '../../helpers/vehicle-maker.ts';
+import { makeChase, makeTry } from '../codes/request-maker.ts';
 
 const on = (dayOfMonth: number) => `2026-02-${String(dayOfMonth).padStart(2, '0')}`;
 const fault = makeFault(on(3), { decision: makeDecision(on(5)), doneOn: on(9) });
@@ -74,6 +75,32 @@ describe('the record as it stood', () => {
       [],
       null,
     ]);
+  });
+
+  it('cuts the later life of a code request to the day: how it was asked, chases, tries, forms filed, the closing', () => {
+    const whole = makeCodeRequest(on(2), {
+      askedOn: on(3),
+      askedHow: 'letter',
+      answeredOn: on(5),
+      outcome: 'given',
+      chases: [makeChase(on(4), on(5))],
+      tries: [makeTry(on(6), 'wrong'), makeTry(on(7), 'right')],
+      filing: { schemeId: 'us-secure-data-release', transactionOn: on(5), filedOn: on(8), reference: 'D-1' },
+      keptWarnings: [{ key: 'serial-form', reason: 'older set', by: 'ada-1', keptOn: on(3) }],
+      closedOn: on(9),
+      closedWhy: 'done',
+    });
+    const asOf = (day: number) =>
+      recordAsOf(makeVehicle(on(1), { codeRequests: [whole] }), on(day)).codeRequests[0] ?? whole;
+    expect(asOf(2)).toMatchObject({ askedHow: null, chases: [], tries: [], keptWarnings: [], closedWhy: '' });
+    expect(asOf(4)).toMatchObject({ askedHow: 'letter', chases: whole.chases, answeredOn: null });
+    expect(asOf(6)).toMatchObject({
+      tries: [whole.tries[0]],
+      filing: { transactionOn: on(5), filedOn: null, reference: '' },
+      closedOn: null,
+    });
+    expect(asOf(9)).toEqual(whole);
+    expect(changeDays(makeVehicle(on(1), { codeRequests: [whole] }))).toEqual([1, 2, 3, 5, 6, 7, 9].map(on));
   });
 
   it('knows a part from the order on where it was noted later', () => {
