@@ -5,7 +5,9 @@ import { dirname, join } from 'node:path';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
 import type { Shop } from './domain/fleet/shop.ts';
+import { shortOf } from './domain/sheets/request-reference.ts';
 import { type SheetKind, sheetKindSchema } from './domain/sheets/sheet.ts';
+import { sheetFacts, whyNoSheet } from './domain/sheets/why-no-sheet.ts';
 import type { Vehicle } from './domain/vehicle/vehicle.ts';
 import { makeSheet, printSheet, sheetFileName } from './services/printer.ts';
 import { isFleetFolder } from './storage/fleet-folder.ts';
@@ -19,7 +21,8 @@ const usage = `Prints sheets of a fleet as PDF files. Reads the fleet folder and
 
   --fleet DIR    the fleet folder
   --out DIR      where the files go; made if it is missing, files of the same name are replaced
-  --kind KIND    job-sheet, readiness-sheet or all (all, if left out)
+  --kind KIND    ${sheetKindSchema.options.join(', ')}
+                 or all (all, if left out); vehicles that have nothing for a kind are passed over
   --stock LIST   stock numbers, with commas between; every vehicle that is not sold, if left out
   --paper PAPER  a4 or letter; the paper of the shop's settings, if left out
 
@@ -133,14 +136,25 @@ async function printOrder(order: Order): Promise<boolean> {
       all.map(({ data }) => data),
     );
     for (const { data, revision } of chosen) {
-      const path = join(order.out, names.get(data.id) ?? sheetFileName(kind, data));
-      try {
-        const sheet = makeSheet(kind, data, shop, today, { at: new Date().toISOString(), by, revision });
-        const { pages } = await printSheet(sheet, fontsFolder(), path);
-        console.log(`${path}: ${pages === 1 ? '1 page' : `${pages} pages`}`);
-      } catch (error) {
-        console.error(`${path}: ${error instanceof Error ? error.message : String(error)}`);
-        isAllWell = false;
+      const why = whyNoSheet(kind, data, shop);
+      if (why !== null) {
+        // Asked for by its name and by its number, it is missed; of a whole fleet only some have it.
+        if (order.kinds.length === 1) console.error(`${data.identity.stockNumber}: ${why}`);
+        if (order.kinds.length === 1 && order.stock !== null) isAllWell = false;
+        continue;
+      }
+      for (const factId of sheetFacts(kind, data, shop)) {
+        const end = factId === null ? '' : `-${shortOf(factId)}`;
+        const name = (names.get(data.id) ?? sheetFileName(kind, data)).replace(`-${kind}.pdf`, `${end}-${kind}.pdf`);
+        const path = join(order.out, name);
+        try {
+          const sheet = makeSheet(kind, data, shop, today, { at: new Date().toISOString(), by, revision }, factId);
+          const { pages } = await printSheet(sheet, fontsFolder(), path);
+          console.log(`${path}: ${pages === 1 ? '1 page' : `${pages} pages`}`);
+        } catch (error) {
+          console.error(`${path}: ${error instanceof Error ? error.message : String(error)}`);
+          isAllWell = false;
+        }
       }
     }
   }

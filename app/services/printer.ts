@@ -4,10 +4,12 @@ import { dirname } from 'node:path';
 import type { Shop } from '../domain/fleet/shop.ts';
 import { assertNever } from '../domain/shared/assert-never.ts';
 import type { Day } from '../domain/shared/day.ts';
+import { codeLetter } from '../domain/sheets/code-letter.ts';
 import { costSheet } from '../domain/sheets/cost-sheet.ts';
 import { jobSheet } from '../domain/sheets/job-sheet.ts';
 import { planSheet } from '../domain/sheets/plan-sheet.ts';
 import { readinessSheet } from '../domain/sheets/readiness-sheet.ts';
+import { shortOf } from '../domain/sheets/request-reference.ts';
 import type { Sheet, SheetKind } from '../domain/sheets/sheet.ts';
 import type { Printing } from '../domain/sheets/sheet-frame.ts';
 import { windowSheet } from '../domain/sheets/window-sheet.ts';
@@ -37,6 +39,8 @@ export function makeSheet(
       return planSheet(vehicle, shop, printed, factId);
     case 'window-sheet':
       return windowSheet(vehicle, reckoning, shop, printed);
+    case 'code-letter':
+      return codeLetter(vehicle, shop, printed, { today, requestId: factId });
     case 'cost-sheet':
       return costSheet(vehicle, reckoning, shop, printed);
     default:
@@ -48,11 +52,17 @@ export function makeSheet(
  * 'F-1042-job-sheet.pdf': the stock number in letters, digits, points, hyphens and underscores. A number that had to be altered for it
  * is followed by the vehicle's identity, so that two vehicles never share a file because their numbers look alike without signs.
  */
-export function sheetFileName(kind: SheetKind, vehicle: Pick<Vehicle, 'id' | 'identity'>): string {
+export function sheetFileName(
+  kind: SheetKind,
+  vehicle: Pick<Vehicle, 'id' | 'identity'>,
+  factId: string | null = null,
+): string {
   const { stockNumber } = vehicle.identity;
+  // One vehicle may have several letters or plans out at once.
+  const end = factId === null ? kind : `${shortOf(factId)}-${kind}`;
   const cleaned = stockNumber.replace(/[^A-Za-z0-9._-]+/g, '-').replace(/^[^A-Za-z0-9]+|[^A-Za-z0-9]+$/g, '');
-  if (cleaned === stockNumber) return `${cleaned}-${kind}.pdf`;
-  return `${cleaned === '' ? '' : `${cleaned}-`}${vehicle.id}-${kind}.pdf`;
+  if (cleaned === stockNumber) return `${cleaned}-${end}.pdf`;
+  return `${cleaned === '' ? '' : `${cleaned}-`}${vehicle.id}-${end}.pdf`;
 }
 
 const openedFonts = new Map<string, Promise<SheetFonts>>();

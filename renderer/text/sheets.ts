@@ -12,6 +12,7 @@ export const sheetsText = {
     'plan-sheet': 'Programming plan',
     'readiness-sheet': 'Readiness sheet',
     'window-sheet': 'Window sheet',
+    'code-letter': 'Code request letter',
     'cost-sheet': 'Cost sheet',
   } satisfies Record<SheetKind, string>,
   kindsFor: {
@@ -20,6 +21,8 @@ export const sheetsText = {
     'plan-sheet':
       'For programming: the steps in their order with boxes, what must be true first, room for what is read.',
     'window-sheet': 'For the windscreen: one page, large. Nothing internal; the price only where Setup says so.',
+    'code-letter':
+      'To whoever gives a code: which vehicle, device and kind of code, with proof of ownership. One letter for each request.',
     'cost-sheet':
       'For the manager: every cost from purchase to sale, holding, tax, margin and days. Not to be handed out.',
   } satisfies Record<SheetKind, string>,

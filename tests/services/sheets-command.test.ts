@@ -4,6 +4,7 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, wr
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { shortOf } from '../../app/domain/sheets/request-reference.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 import { recordBytes } from '../../app/storage/record-file.ts';
 import { recordKinds } from '../../app/storage/record-kind.ts';
@@ -68,14 +69,15 @@ describe('the sheets command', () => {
     const { status, lines, errors } = run('--fleet', fleet, '--out', out);
     expect(errors).toBe('');
     expect(status).toBe(0);
+    const ofEach = ['cost-sheet', 'job-sheet', 'plan-sheet', 'readiness-sheet', 'window-sheet'];
     const names = [
-      'F-1042-job-sheet.pdf',
-      'F-1042-readiness-sheet.pdf',
-      'F-7-2-vehicle-two-job-sheet.pdf',
-      'F-7-2-vehicle-two-readiness-sheet.pdf',
-    ];
+      ...ofEach.map((kind) => `F-1042-${kind}.pdf`),
+      // Of the two requests one is answered; of the other vehicle both are.
+      `F-1042-${shortOf('code-radio')}-code-letter.pdf`,
+      ...ofEach.map((kind) => `F-7-2-vehicle-two-${kind}.pdf`),
+    ].sort();
     expect(readdirSync(out).sort()).toEqual(names);
-    expect(lines).toHaveLength(4);
+    expect(lines).toHaveLength(names.length);
     for (const name of names) expect(lines.join('\n')).toMatch(new RegExp(`${name}: \\d+ pages?`));
     const text = flatText(readFileSync(join(out, 'F-1042-job-sheet.pdf')));
     expect(text).toContain('record state 4');
@@ -98,6 +100,17 @@ describe('the sheets command', () => {
       width: 612,
       height: 792,
     });
+  });
+
+  it('passes over vehicles that have nothing for a kind, and misses it only where it was asked for by number', () => {
+    const out = join(folder, 'letters');
+    const all = run('--fleet', fleet, '--out', out, '--kind', 'code-letter');
+    expect(all.status).toBe(0);
+    expect(all.lines).toHaveLength(1);
+    expect(all.errors).toContain('F 7/2: No code of this vehicle waits for an answer');
+    const one = run('--fleet', fleet, '--out', out, '--kind', 'code-letter', '--stock', 'F 7/2');
+    expect(one.status).toBe(1);
+    expect(one.lines).toEqual([]);
   });
 
   it('keeps vehicles with the same stock number apart', () => {

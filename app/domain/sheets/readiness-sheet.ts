@@ -7,7 +7,7 @@ import { currentSignOff } from '../readiness/proof-gates.ts';
 import type { SignOff } from '../readiness/sign-off.ts';
 import type { VehicleReckoning } from '../vehicle/reckon.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
-import { buyerReminders, remindersDefer } from './buyer-reminders.ts';
+import { buyerReminders, type ReminderSituation, remindersDefer } from './buyer-reminders.ts';
 import { holdingReasons } from './holding-reasons.ts';
 import { scanBlocks } from './scan-summary.ts';
 import type { Sheet, SheetBlock } from './sheet.ts';
@@ -148,10 +148,24 @@ function checkBlocks(vehicle: Vehicle, { readiness }: VehicleReckoning, shop: Sh
   ];
 }
 
+/** The signed check that speaks of recalls, by the shop's own words for it; a failed one has found something and is told all the same. */
+function recallCheckOf(vehicle: Vehicle, shop: Shop): ReminderSituation['recallCheck'] {
+  const check = shop.checklist.find(({ id, title }) => /recall/i.test(`${id} ${title}`));
+  const signed = check === undefined ? null : currentSignOff(vehicle, check.id);
+  if (signed === null || signed.result === 'not-needed') return null;
+  const note = joined([signed.result === 'failed' ? 'check failed' : '', signed.note]);
+  return { on: signed.signedOn, by: personName(shop.people, signed.signedBy), note };
+}
+
 function reminderBlocks(vehicle: Vehicle, { today }: VehicleReckoning, shop: Shop): SheetBlock[] {
   const transferYear = Number((vehicle.sale?.soldOn ?? today).slice(0, 4));
   const { modelYear } = vehicle.identity;
-  const items = buyerReminders(shop.dealer.market, { modelYear, transferYear });
+  const items = buyerReminders(shop.dealer.market, {
+    modelYear,
+    transferYear,
+    isMarginScheme: shop.saleTax.kind === 'on-margin',
+    recallCheck: recallCheckOf(vehicle, shop),
+  });
   return [
     { kind: 'heading', level: 2, text: 'Before the sale' },
     { kind: 'paragraph', text: remindersDefer, emphasis: 'quiet' },

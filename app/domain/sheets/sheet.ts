@@ -5,7 +5,14 @@ import { causeSchema } from '../time/cause.ts';
 import { cautionKeySchema } from '../work/cautions.ts';
 import { stripAxisSchema, stripOfDaysSchema } from './strip-of-days.ts';
 
-export const sheetKindSchema = z.enum(['job-sheet', 'plan-sheet', 'readiness-sheet', 'window-sheet', 'cost-sheet']);
+export const sheetKindSchema = z.enum([
+  'job-sheet',
+  'plan-sheet',
+  'readiness-sheet',
+  'window-sheet',
+  'code-letter',
+  'cost-sheet',
+]);
 /** Of one vehicle. */
 export type SheetKind = z.infer<typeof sheetKindSchema>;
 

@@ -4,7 +4,7 @@ import { buyerReminders } from '../../../app/domain/sheets/buyer-reminders.ts';
 import { marketSchema } from '../../../app/domain/vehicle/market.ts';
 
 const textsOf = (...words: Parameters<typeof buyerReminders>) => buyerReminders(...words).map((item) => item.text);
-const recent = { modelYear: 2019, transferYear: 2026 };
+const recent = { modelYear: 2019, transferYear: 2026, isMarginScheme: false, recallCheck: null };
 
 describe('reminders for the seller', () => {
   it.each(marketSchema.options)('always ask for the recall check with its day (%s)', (market) => {
@@ -20,17 +20,33 @@ describe('reminders for the seller', () => {
   });
 
   it('say that an old vehicle is exempt from the statement, and from which year a newer one will be', () => {
-    expect(textsOf('US', { modelYear: 2009, transferYear: 2026 })).toContain(
-      'Odometer disclosure statement: exempt by age',
-    );
+    expect(textsOf('US', { ...recent, modelYear: 2009 })).toContain('Odometer disclosure statement: exempt by age');
     const [, odometer] = buyerReminders('US', recent);
     expect(odometer?.detail).toContain('Model year 2019 is exempt from 2039 on.');
   });
 
   it('do not guess the exemption of a vehicle without a model year', () => {
-    const [, odometer] = buyerReminders('US', { modelYear: null, transferYear: 2026 });
+    const [, odometer] = buyerReminders('US', { ...recent, modelYear: null });
     expect(odometer?.text).toBe('Odometer disclosure statement');
     expect(odometer?.detail).toContain('not recorded');
+  });
+
+  it.each(marketSchema.options)('say when and by whom recalls were looked up, or that nobody has (%s)', (market) => {
+    const recallOf = (situation: Parameters<typeof buyerReminders>[1]) =>
+      buyerReminders(market, situation).find((item) => item.text.includes('recalls'))?.detail;
+    expect(recallOf(recent)).toContain('Not looked up yet');
+    const recallCheck = { on: '2026-03-24', by: 'Mara Lindqvist', note: 'none open' };
+    expect(recallOf({ ...recent, recallCheck })).toContain('Looked up on 24 Mar 2026 by Mara Lindqvist: none open.');
+  });
+
+  it('remind of the margin scheme’s words on the invoice only where the shop pays tax on its margin, never in the United States', () => {
+    const taxed = { ...recent, isMarginScheme: true };
+    const words = 'Invoice says that it is a margin scheme sale of a second-hand vehicle';
+    for (const market of ['GB', 'EU'] as const) {
+      expect(textsOf(market, taxed)).toContain(words);
+      expect(textsOf(market, recent)).not.toContain(words);
+    }
+    expect(textsOf('US', taxed)).not.toContain(words);
   });
 
   it('put roadworthiness first in the United Kingdom', () => {
