@@ -1,13 +1,15 @@
-// The status line: when it was saved, the last backup, why nothing can be changed, files that could not be read.
+// The status line: when it was saved, the last backup, why nothing can be changed, files that could not be read, light or dark.
 import { useState } from 'react';
 import type { Desk } from '../../app/contract/views.ts';
 import { askDesk, savedAtStore } from '../state/desk-store.ts';
 import { notify } from '../state/notice-store.ts';
+import { goTo } from '../state/route-store.ts';
 import { useStore } from '../state/store.ts';
 import { frameText } from '../text/frame.ts';
 import { showMoment, showTime } from '../text/instant.ts';
 import { Button } from '../ui/button.tsx';
 import { TakeOverDialog } from './take-over-dialog.tsx';
+import { ThemeSelect } from './theme-select.tsx';
 import { TroublesDialog } from './troubles-dialog.tsx';
 
 async function backUp(): Promise<void> {
@@ -46,8 +48,14 @@ export function StatusLine({ desk, onShowKeys }: { readonly desk: Desk; readonly
           {frameText.backUpNow}
         </Button>
       )}
+      {isManager && (
+        <Button kind="quiet" tip={frameText.safetyTip} onPress={() => goTo({ screen: 'safety' })}>
+          {frameText.safety}
+        </Button>
+      )}
       <span className="status-right">{frameText.today(desk.today)}</span>
       <span>{frameText.version(desk.appVersion)}</span>
+      <ThemeSelect desk={desk} />
       <Button kind="quiet" shortcut="?" tip={frameText.keysTip} onPress={onShowKeys}>
         {frameText.keys}
       </Button>

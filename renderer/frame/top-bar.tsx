@@ -1,6 +1,6 @@
-// The top bar: the screens, the fleet, undo and redo, who is at the desk, light or dark.
+// The top bar: the screens, the fleet, undo and redo, who is at the desk.
 import type { MouseEvent } from 'react';
-import type { Desk, Theme } from '../../app/contract/views.ts';
+import type { Desk } from '../../app/contract/views.ts';
 import { askDesk, redo, undo } from '../state/desk-store.ts';
 import { goTo, type Route, screensInOrder } from '../state/route-store.ts';
 import { hasShopDrafts, shopStore } from '../state/shop-store.ts';
@@ -9,8 +9,9 @@ import { roleNames } from '../text/common.ts';
 import { frameText } from '../text/frame.ts';
 import { Button } from '../ui/button.tsx';
 
-/** A vehicle and its taking in belong to the lot. */
+/** A vehicle and its taking in belong to the lot, safety copies to the setup. */
 function screenOf(route: Route): (typeof screensInOrder)[number] {
+  if (route.screen === 'safety') return 'setup';
   return route.screen === 'vehicle' || route.screen === 'take-in' ? 'lot' : route.screen;
 }
 
@@ -89,30 +90,6 @@ function PersonSelect({ desk }: { readonly desk: Desk }) {
   );
 }
 
-const themes: readonly Theme[] = ['system', 'light', 'dark'];
-
-function ThemeSelect({ desk }: { readonly desk: Desk }) {
-  return (
-    <label className="bar-field">
-      <span className="unseen">{frameText.theme}</span>
-      <select
-        value={desk.theme}
-        title={frameText.theme}
-        onChange={(event) => {
-          const theme = themes.find((candidate) => candidate === event.currentTarget.value);
-          if (theme !== undefined) void askDesk('desk:set-theme', { theme });
-        }}
-      >
-        {themes.map((theme) => (
-          <option key={theme} value={theme}>
-            {frameText.themes[theme]}
-          </option>
-        ))}
-      </select>
-    </label>
-  );
-}
-
 export function TopBar({ desk, route }: { readonly desk: Desk; readonly route: Route }) {
   return (
     <header className="top-bar">
@@ -127,7 +104,6 @@ export function TopBar({ desk, route }: { readonly desk: Desk; readonly route: R
       <ScreenLinks route={route} desk={desk} />
       <UndoButtons desk={desk} />
       <PersonSelect desk={desk} />
-      <ThemeSelect desk={desk} />
     </header>
   );
 }
