@@ -6,25 +6,39 @@ import process from 'node:process';
 import { parseArgs } from 'node:util';
 import type { Shop } from './domain/fleet/shop.ts';
 import { shortOf } from './domain/sheets/request-reference.ts';
-import { type SheetKind, sheetKindSchema } from './domain/sheets/sheet.ts';
+import {
+  type FleetSheetKind,
+  fleetSheetKindSchema,
+  type Sheet,
+  type SheetKind,
+  sheetKindSchema,
+} from './domain/sheets/sheet.ts';
 import { sheetFacts, whyNoSheet } from './domain/sheets/why-no-sheet.ts';
 import type { Vehicle } from './domain/vehicle/vehicle.ts';
+import { readFleetDesk } from './services/fleet-desk.ts';
+import { fleetSheetFileName, makeFleetSheet } from './services/fleet-sheets.ts';
+import { lotRow } from './services/lot-rows.ts';
 import { makeSheet, printSheet, sheetFileName } from './services/printer.ts';
+import { registerEntry } from './services/sheet-marks.ts';
 import { isFleetFolder } from './storage/fleet-folder.ts';
+import { notePrinted } from './storage/printed-register.ts';
 import { readFleet } from './storage/read-fleet.ts';
 import type { ReadRecord } from './storage/record-file.ts';
 import { recordKinds } from './storage/record-kind.ts';
 
-const usage = `Prints sheets of a fleet as PDF files. Reads the fleet folder and changes nothing in it.
+const usage = `Prints sheets of a fleet as PDF files. Reads the fleet folder and changes nothing in it but for --note.
 
-  npm run sheets -- --fleet DIR --out DIR [--kind KIND] [--stock NUMBER[,NUMBER]] [--paper PAPER]
+  npm run sheets -- --fleet DIR --out DIR [--kind KIND] [--stock NUMBER[,NUMBER]] [--paper PAPER] [--note]
 
   --fleet DIR    the fleet folder
   --out DIR      where the files go; made if it is missing, files of the same name are replaced
   --kind KIND    ${sheetKindSchema.options.join(', ')}
-                 or all (all, if left out); vehicles that have nothing for a kind are passed over
+                 or all (all, if left out); vehicles that have nothing for a kind are passed over;
+                 of many vehicles: ${fleetSheetKindSchema.options.join(', ')} or fleet for all of these
   --stock LIST   stock numbers, with commas between; every vehicle that is not sold, if left out
   --paper PAPER  a4 or letter; the paper of the shop's settings, if left out
+  --note         notes each sheet in the fleet's register, so that the program finds it by its mark;
+                 without it the sheets carry no mark, because nobody could look it up
 
 Exit status: 0 all printed; 1 something could not be read or printed; 2 words not understood.`;
 
@@ -32,6 +46,8 @@ type Order = {
   readonly fleet: string;
   readonly out: string;
   readonly kinds: readonly SheetKind[];
+  readonly fleetKinds: readonly FleetSheetKind[];
+  readonly isNoted: boolean;
   readonly stock: readonly string[] | null;
   readonly paper: Shop['dealer']['paper'] | null;
 };
@@ -39,9 +55,16 @@ type Order = {
 /** What was asked for, or a sentence about the words that make no order. */
 function readOrder(words: readonly string[]): Order | string {
   const text = { type: 'string' } as const;
-  let given: { fleet?: string; out?: string; kind?: string; stock?: string; paper?: string };
+  let given: { fleet?: string; out?: string; kind?: string; stock?: string; paper?: string; note?: boolean };
   try {
-    const options = { fleet: text, out: text, kind: text, stock: text, paper: text };
+    const options = {
+      fleet: text,
+      out: text,
+      kind: text,
+      stock: text,
+      paper: text,
+      note: { type: 'boolean' } as const,
+    };
     given = parseArgs({ args: [...words], options, strict: true, allowPositionals: false }).values;
   } catch (error) {
     return error instanceof Error ? error.message : String(error);
@@ -50,7 +73,9 @@ function readOrder(words: readonly string[]): Order | string {
   if (!given.out) return 'Say where the sheets go: --out DIR.';
   const kind = given.kind ?? 'all';
   const one = sheetKindSchema.safeParse(kind);
-  if (kind !== 'all' && !one.success) return `There is no kind of sheet called “${kind}”.`;
+  const ofFleet = fleetSheetKindSchema.safeParse(kind);
+  if (kind !== 'all' && kind !== 'fleet' && !one.success && !ofFleet.success)
+    return `There is no kind of sheet called “${kind}”.`;
   const { paper = null } = given;
   if (paper !== null && paper !== 'a4' && paper !== 'letter') return `There is no paper called “${paper}” here.`;
   const stock = given.stock?.split(',').map((number) => number.trim()) ?? null;
@@ -58,7 +83,9 @@ function readOrder(words: readonly string[]): Order | string {
   return {
     fleet: given.fleet,
     out: given.out,
-    kinds: one.success ? [one.data] : sheetKindSchema.options,
+    kinds: one.success ? [one.data] : kind === 'all' ? sheetKindSchema.options : [],
+    fleetKinds: ofFleet.success ? [ofFleet.data] : kind === 'fleet' ? fleetSheetKindSchema.options : [],
+    isNoted: given.note === true,
     stock,
     paper,
   };
@@ -130,6 +157,39 @@ async function printOrder(order: Order): Promise<boolean> {
   let isAllWell = found.bad.length === 0 && missing.length === 0;
   const today = shop.sample?.today ?? todayHere();
   const by = whoPrints();
+  /** Writes one sheet, notes it where that was asked for, and says so in a line. */
+  const write = async (make: () => Sheet, vehicleId: string | null, path: string) => {
+    try {
+      const sheet = make();
+      const { pages } = await printSheet(order.isNoted ? sheet : { ...sheet, mark: '' }, fontsFolder(), path);
+      console.log(`${path}: ${pages === 1 ? '1 page' : `${pages} pages`}`);
+      if (!order.isNoted) return;
+      const noted = await notePrinted(join(order.fleet, 'sheets'), [registerEntry({ vehicleId, sheet }, today)]);
+      if (noted.ok) return;
+      console.error(`${path}: written, but its mark could not be noted. ${noted.error.detail}`);
+    } catch (error) {
+      console.error(`${path}: ${error instanceof Error ? error.message : String(error)}`);
+    }
+    isAllWell = false;
+  };
+  if (order.fleetKinds.length > 0) {
+    const desk = readFleetDesk(all, { data: shop, revision: found.shop.record.revision }, today);
+    const open = chosen.map(({ data }) => data);
+    for (const kind of order.fleetKinds) {
+      const source = {
+        desk,
+        shop,
+        rows: open.map((vehicle) =>
+          lotRow(vehicle, desk.reckon(vehicle), desk.forecasts.forecast(vehicle, shop, today)),
+        ),
+        // Old units of sold vehicles are owed as well.
+        vehicles: order.stock === null ? all.map(({ data }) => data) : open,
+        seesPartPrices: true,
+      };
+      const make = () => makeFleetSheet(kind, source, { at: new Date().toISOString(), by });
+      await write(make, null, join(order.out, fleetSheetFileName(kind, today)));
+    }
+  }
   for (const kind of order.kinds) {
     const names = fileNames(
       kind,
@@ -147,14 +207,8 @@ async function printOrder(order: Order): Promise<boolean> {
         const end = factId === null ? '' : `-${shortOf(factId)}`;
         const name = (names.get(data.id) ?? sheetFileName(kind, data)).replace(`-${kind}.pdf`, `${end}-${kind}.pdf`);
         const path = join(order.out, name);
-        try {
-          const sheet = makeSheet(kind, data, shop, today, { at: new Date().toISOString(), by, revision }, factId);
-          const { pages } = await printSheet(sheet, fontsFolder(), path);
-          console.log(`${path}: ${pages === 1 ? '1 page' : `${pages} pages`}`);
-        } catch (error) {
-          console.error(`${path}: ${error instanceof Error ? error.message : String(error)}`);
-          isAllWell = false;
-        }
+        const printed = { at: new Date().toISOString(), by, revision };
+        await write(() => makeSheet(kind, data, shop, today, printed, factId), data.id, path);
       }
     }
   }

@@ -16,6 +16,8 @@ export const appErrorCodeSchema = z.enum([
   'busy',
   'nothing-to-undo',
   'printing-failed',
+  'no-sheet',
+  'bad-list',
   'unexpected',
 ]);
 export type AppErrorCode = z.infer<typeof appErrorCodeSchema>;

@@ -73,6 +73,8 @@ export type ShopPart = z.infer<typeof shopPartSchema>;
 const printRequest = z.strictObject({
   kind: sheetKindSchema,
   vehicleIds: z.array(identifierSchema).min(1).max(500),
+  /** The one code request or programming job of one vehicle that it is about. */
+  factId: identifierSchema.optional(),
 });
 /** A printed file, named so that it can be opened again by this name; never a path. */
 const printedSchema = z.strictObject({ fileName: z.string(), pages: z.int().min(1) });
@@ -165,7 +167,7 @@ export const channels = {
     mutates: true,
   },
   'sheet:preview': {
-    input: z.strictObject({ kind: sheetKindSchema, id: identifierSchema }),
+    input: z.strictObject({ kind: sheetKindSchema, id: identifierSchema, factId: identifierSchema.optional() }),
     output: sheetSchema,
     roles: everybody,
     mutates: false,

@@ -3,7 +3,8 @@ import { mkdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { ok } from '../domain/shared/result.ts';
-import type { Sheet, SheetKind } from '../domain/sheets/sheet.ts';
+import { type Sheet, type SheetKind, sheetKindSchema } from '../domain/sheets/sheet.ts';
+import { sheetFacts, whyNoSheet } from '../domain/sheets/why-no-sheet.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Kept } from '../storage/kept.ts';
 import { type Answer, type DeskContext, refuse } from './desk-context.ts';
@@ -15,9 +16,9 @@ function sheetsFolder(context: DeskContext): string {
   return join(context.store.folder, 'sheets');
 }
 
-function sheetOf(context: DeskContext, kind: SheetKind, kept: Kept<Vehicle>): Sheet {
+function sheetOf(context: DeskContext, kind: SheetKind, kept: Kept<Vehicle>, factId: string | null): Sheet {
   const printed = { at: context.deps.clock(), by: context.person().name, revision: kept.revision };
-  return makeSheet(kind, kept.data, context.shop(), context.today(), printed);
+  return makeSheet(kind, kept.data, context.shop(), context.today(), printed, factId);
 }
 
 export async function previewSheet(
@@ -27,7 +28,9 @@ export async function previewSheet(
   const kept = context.visible(input.id);
   if (!kept) return refuse('not-found');
   if (!context.rights().prints.includes(input.kind)) return refuse('not-allowed');
-  return ok(sheetOf(context, input.kind, kept));
+  const factId = input.factId ?? null;
+  const why = whyNoSheet(input.kind, kept.data, context.shop(), factId);
+  return why === null ? ok(sheetOf(context, input.kind, kept, factId)) : refuse('no-sheet', why);
 }
 
 /** With the forecasts that are known by now: whoever looks should not wait for those that are not. */
@@ -50,12 +53,17 @@ export async function printSheets(
     await mkdir(sheetsFolder(context), { recursive: true });
     for (const kept of chosen) {
       if (kept === null) return refuse('not-found');
-      const sheet = sheetOf(context, input.kind, kept);
-      const fileName = sheetFileName(input.kind, kept.data);
-      const { pages } = await printSheet(sheet, context.deps.fontsFolder, join(sheetsFolder(context), fileName));
-      printed.push({ fileName, pages });
-      // A mark that could not be noted is not found later; the sheet is good all the same.
-      await noteSheets(context, [{ vehicleId: kept.data.id, sheet }]);
+      const why = whyNoSheet(input.kind, kept.data, context.shop(), input.factId);
+      if (why !== null) return refuse('no-sheet', why);
+      const facts = input.factId === undefined ? sheetFacts(input.kind, kept.data, context.shop()) : [input.factId];
+      for (const factId of facts) {
+        const sheet = sheetOf(context, input.kind, kept, factId);
+        const fileName = sheetFileName(input.kind, kept.data, factId);
+        const { pages } = await printSheet(sheet, context.deps.fontsFolder, join(sheetsFolder(context), fileName));
+        printed.push({ fileName, pages });
+        // A mark that could not be noted is not found later; the sheet is good all the same.
+        await noteSheets(context, [{ vehicleId: kept.data.id, sheet }]);
+      }
     }
   } catch (error) {
     const done = printed.length > 0 ? ` ${printed.length} of ${chosen.length} sheets were printed before it.` : '';
@@ -64,12 +72,20 @@ export async function printSheets(
   return ok(printed);
 }
 
+/** A file named after a kind of sheet is for whoever may print that kind. */
+function mayOpen(context: DeskContext, fileName: string): boolean {
+  const { prints } = context.rights();
+  const kind = sheetKindSchema.options.find((one) => fileName.endsWith(`-${one}.pdf`));
+  return kind === undefined || prints.includes(kind);
+}
+
 /** Opens one printed sheet by its name. Only a plain name in the sheets folder is taken; anything else is not there. */
 export async function openSheet(
   context: DeskContext,
   input: ChannelInput<'sheet:open'>,
 ): Answer<ChannelOutput<'sheet:open'>> {
   if (!/^[A-Za-z0-9][A-Za-z0-9._-]*\.pdf$/.test(input.fileName)) return refuse('not-found');
+  if (!mayOpen(context, input.fileName)) return refuse('not-allowed');
   const path = join(sheetsFolder(context), input.fileName);
   const isThere = await stat(path).then(
     (entry) => entry.isFile(),

@@ -1,6 +1,6 @@
 // One sheet to be made: its file name, whom it is about, and how it is made when its turn comes. Rights of printing are judged before.
 import type { FleetSheetKind, Sheet, SheetKind } from '../domain/sheets/sheet.ts';
-import { whyNoSheet } from '../domain/sheets/why-no-sheet.ts';
+import { sheetFacts, whyNoSheet } from '../domain/sheets/why-no-sheet.ts';
 import type { DeskContext } from './desk-context.ts';
 import { fleetSheetFileName, makeFleetSheet } from './fleet-sheets.ts';
 import { makeSheet, sheetFileName } from './printer.ts';
@@ -13,23 +13,21 @@ export type SheetTask = {
   readonly make: () => Promise<Sheet>;
 };
 
-/** None where the vehicle has nothing for this sheet: a plan sheet without a programming job. */
+/** None where the vehicle has nothing for this sheet: a plan sheet without a programming job. A letter for each request of a code. */
 export function vehicleTask(context: DeskContext, kind: SheetKind, id: string): SheetTask[] {
   const now = context.visible(id);
-  if (now === null || whyNoSheet(kind, now.data, null) !== null) return [];
-  return [
-    {
-      fileName: sheetFileName(kind, now.data),
-      vehicleId: id,
-      subject: now.data.identity.stockNumber,
-      make: async () => {
-        // As it stands when its turn comes, not when it was asked for.
-        const kept = context.visible(id) ?? now;
-        const printed = { at: context.deps.clock(), by: context.person().name, revision: kept.revision };
-        return makeSheet(kind, kept.data, context.shop(), context.today(), printed);
-      },
+  if (now === null || whyNoSheet(kind, now.data, context.shop()) !== null) return [];
+  return sheetFacts(kind, now.data, context.shop()).map((factId) => ({
+    fileName: sheetFileName(kind, now.data, factId),
+    vehicleId: id,
+    subject: now.data.identity.stockNumber,
+    make: async () => {
+      // As it stands when its turn comes, not when it was asked for.
+      const kept = context.visible(id) ?? now;
+      const printed = { at: context.deps.clock(), by: context.person().name, revision: kept.revision };
+      return makeSheet(kind, kept.data, context.shop(), context.today(), printed, factId);
     },
-  ];
+  }));
 }
 
 /** The vehicles that a fleet sheet is about: those named, else all in stock; parts and cores also of sold ones, whose cores are owed. */
@@ -47,10 +45,7 @@ export function vehiclesOfSheet(
 
 /** Rows already without what the role may not see. Forecasts are worked out on the way only where somebody waits for paper. */
 async function rowsFor(context: DeskContext, ids: readonly string[], isForecast: boolean) {
-  if (!isForecast) {
-    const wanted = new Set(ids);
-    return context.rows().filter(({ id }) => wanted.has(id));
-  }
+  if (!isForecast) return context.rows(ids);
   const rows = [];
   for (const [index, id] of ids.entries()) {
     if (index % 10 === 9) await new Promise((resolve) => setImmediate(resolve));

@@ -22,6 +22,8 @@ const sentences: Readonly<Record<AppErrorCode, string>> = {
   'nothing-to-undo': 'There is nothing to undo.',
   'printing-failed':
     'The sheet could not be written. Look whether the folder for sheets can be reached, and print again.',
+  'no-sheet': 'This sheet cannot be made yet.',
+  'bad-list': 'This list cannot be read.',
   unexpected:
     'Something went wrong inside the program. What was saved before is safe; what you typed is still here. Try again, and start the program anew if it happens again.',
 };

@@ -174,14 +174,17 @@ function dayBlocks(vehicle: Vehicle, { held, costs, today }: VehicleReckoning): 
     return days === 0 ? [] : [{ cause, days }];
   });
   const share = (days: number) => `${Math.round((days * 100) / Math.max(1, held.heldDays))} %`;
+  const axis = axisOf(strip, vehicle, today);
+  // What the axis does not reach needs no explanation.
+  const isOn = (day: Day | null) => day !== null && day >= axis.from && day <= axis.to;
   const marks = [
-    ...(strip.likelyOn === null ? [] : (['forecast'] as const)),
+    ...(isOn(strip.likelyOn) ? (['forecast'] as const) : []),
     ...(vehicle.sale === null ? (['today'] as const) : []),
-    ...(strip.breakEvenOn === null ? [] : (['breakEven'] as const)),
+    ...(isOn(strip.breakEvenOn) ? (['breakEven'] as const) : []),
   ];
   return [
     { kind: 'heading', level: 2, text: 'Where the days went' },
-    { kind: 'hold-strip', axis: axisOf(strip, vehicle, today), strip },
+    { kind: 'hold-strip', axis, strip },
     { kind: 'strip-legend', causes: charged.map(({ cause }) => cause), marks },
     {
       kind: 'table',
