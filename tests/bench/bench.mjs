@@ -1,5 +1,6 @@
 // `npm run bench`: start to usable lot, one saved change, a keystroke in the search, Money read anew, memory, at several fleet sizes in one
-// run; then the whole fleet reckoned outside the window, with the share of each part.
+// run; then the whole fleet reckoned outside the window, with the share of each part, and one save beside other ways of keeping a fleet.
+// A size is a number of vehicles, three in ten of them in stock as in the sample, or vehicles:in-stock: 20000:60 is a long ledger.
 // Prints what was measured and the ratios between sizes; asserts nothing, because times on shared machines are noisy.
 import { execFileSync } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
@@ -10,11 +11,8 @@ import { _electron } from 'playwright';
 import { prepareGround } from '../../app/dev/ground.mjs';
 import { growFleet } from './grow-fleet.mjs';
 
-const sizes = process.argv
-  .slice(2)
-  .map(Number)
-  .filter((size) => Number.isInteger(size) && size > 0);
-if (sizes.length === 0) sizes.push(24, 2000);
+const asked = process.argv.slice(2).filter((size) => /^[1-9]\d*(:[1-9]\d*)?$/.test(size));
+const sizes = asked.length > 0 ? asked : ['24', '2000', '2000:60', '20000:60'];
 const rounds = 3;
 const savesInARound = 20;
 const sample = path.join(import.meta.dirname, '..', '..', 'sample-fleet', 'current');
@@ -108,8 +106,9 @@ const work = mkdtempSync(path.join(tmpdir(), 'lotwright-bench-'));
 try {
   const results = [];
   const fleets = sizes.map((size) => {
-    const folder = path.join(work, `fleet-${size}`);
-    return { size, folder, ...growFleet(sample, folder, size) };
+    const folder = path.join(work, `fleet-${size.replace(':', '-')}`);
+    const [count = 0, inStock = null] = size.split(':').map(Number);
+    return { size, folder, ...growFleet(sample, folder, count, inStock) };
   });
   // Rounds take turns over the sizes, so that a slow minute of the machine touches all of them.
   for (let round = 0; round < rounds; round += 1) {
@@ -151,10 +150,15 @@ try {
     const ratios = names.map((name) => `${name} ${(row[name] / small[name]).toFixed(2)}`).join(', ');
     console.log(`ratio ${row.size} to ${small.size}: ${ratios}`);
   }
-  for (const { folder } of fleets)
-    execFileSync(process.execPath, ['--import', 'tsx', path.join(import.meta.dirname, 'reckoning.ts'), folder], {
+  const run = (script, folders) =>
+    execFileSync(process.execPath, ['--import', 'tsx', path.join(import.meta.dirname, script), ...folders], {
       stdio: 'inherit',
     });
+  for (const { folder } of fleets) run('reckoning.ts', [folder]);
+  run(
+    'keeping.ts',
+    fleets.map(({ folder }) => folder),
+  );
 } finally {
   ground.close();
   rmSync(work, { recursive: true, force: true });
