@@ -46,6 +46,7 @@ function missingPackages({ executablePath, needsDisplay, needsPdfTools }) {
   if (needsDisplay && isMissing('Xvfb')) packages.push(['xvfb']);
   if (needsPdfTools && isMissing('pdftotext')) packages.push(['poppler-utils']);
   if (needsPdfTools && isMissing('qpdf')) packages.push(['qpdf']);
+  if (needsPdfTools && isMissing('zbarimg')) packages.push(['zbar-tools']);
   return packages;
 }
 

@@ -15,6 +15,7 @@ import { planTable } from './blocks/table.ts';
 import { planVerdict } from './blocks/verdict.ts';
 import { planWindowCard } from './blocks/window-card.ts';
 import { planBlankLines, planBullets, planHeading, planParagraph, planSignatures } from './blocks/words.ts';
+import { declareStandards } from './declare-standards.ts';
 import type { SheetFonts } from './load-fonts.ts';
 import { PageFlow } from './page-flow.ts';
 import { pageFrame } from './page-frame.ts';
@@ -51,14 +52,14 @@ function makeDocument(sheet: Sheet, title = `${sheet.title}: ${sheet.subject}`):
     tagged: true,
     lang: sheet.language,
     displayTitle: true,
-    subset: 'PDF/UA',
     info,
   };
-  // The library's types know neither the absence of a font nor this subset; the library does.
+  // The library's types do not know the absence of a font; the library does.
   const doc = new PDFDocument(options as unknown as PDFKit.PDFDocumentOptions);
   // It copies title and author into XML as they are; a dealer called "Smith & Sons" would make that unreadable.
   const endMetadata = doc.endMetadata.bind(doc);
   doc.endMetadata = () => {
+    declareStandards(doc);
     doc.info = { ...doc.info, Title: escapeXml(info.Title), Author: escapeXml(info.Author) };
     endMetadata();
   };
