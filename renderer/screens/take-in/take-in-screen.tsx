@@ -2,6 +2,7 @@
 import './take-in.css';
 import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
 import { vehicleTitle } from '../../../app/domain/vehicle/identity.ts';
+import { nextStockNumber } from '../../../app/domain/vehicle/next-stock-number.ts';
 import { type TakeIn, takeInSchema } from '../../../app/domain/vehicle/take-in.ts';
 import { cleanVin } from '../../../app/domain/vehicle/vin.ts';
 import { ask } from '../../bridge.ts';
@@ -18,7 +19,6 @@ import { Form } from '../../ui/form.tsx';
 import { SectionHead } from '../../ui/section-head.tsx';
 import { VinField } from '../../ui/vin-field.tsx';
 import { WholeProblems } from '../../ui/whole-problems.tsx';
-import { nextStockNumber } from './next-stock-number.ts';
 import { emptyTakeIn, fieldOfTakeIn, finishTakeIn, type TakeInDraft, yearAfterVin } from './take-in-draft.ts';
 import { ArrivalFields, PurchaseFields, WhichFields } from './take-in-fields.tsx';
 

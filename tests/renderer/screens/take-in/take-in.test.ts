@@ -1,8 +1,8 @@
 // Taking in: the stock number that is suggested, the year a VIN names, and what the form's draft becomes.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { nextStockNumber } from '../../../../app/domain/vehicle/next-stock-number.ts';
 import { takeInSchema } from '../../../../app/domain/vehicle/take-in.ts';
-import { nextStockNumber } from '../../../../renderer/screens/take-in/next-stock-number.ts';
 import {
   emptyTakeIn,
   fieldOfTakeIn,
