@@ -3,6 +3,7 @@ import { readdir, readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { checkSoundness, pageTexts } from '../helpers/read-pdf.ts';
 import { goTo } from './at-the-desk.ts';
+import { expectAccessible } from './axe.ts';
 import { expect, type Program, test } from './fixtures.ts';
 import { readPrinted } from './printed-sheets.ts';
 
@@ -41,6 +42,7 @@ test('the fleet list is seen with its strips before it is printed', async ({ pag
   await page.getByLabel('Sheet', { exact: true }).selectOption({ label: 'Fleet list' });
   const paper = page.getByRole('article', { name: /^Fleet list/ });
   await expect(paper.getByRole('img', { name: /^Hold strip\. Held \d+ days/ }).first()).toBeVisible();
+  await expectAccessible(page, 'the fleet list on the screen');
   await page.getByRole('button', { name: 'Save as PDF' }).click();
   await expect(page.getByRole('region', { name: 'Written just now' })).toBeVisible();
   const [fileName = ''] = await printedFiles(program);
