@@ -33,6 +33,7 @@ import { caseQuerySchema, caseSummarySchema } from './case-summary.ts';
 import { codesUsualSchema } from './codes-usual-view.ts';
 import { historyPlaceSchema, historyViewSchema } from './history-view.ts';
 import { holidayChannels } from './holiday-channels.ts';
+import { listImportChannels } from './list-import-channels.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
 import { peopleChannels } from './people-channels.ts';
@@ -183,6 +184,7 @@ export const channels = {
   ...sheetChannels,
   ...holidayChannels,
   ...vaultChannels,
+  ...listImportChannels,
   'fleet:choose': { input: nothing, output: deskSchema, roles: manager, mutates: true },
   'fleet:restore-trouble': {
     input: z.strictObject({ id: z.string().max(200) }),

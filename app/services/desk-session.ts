@@ -13,6 +13,7 @@ import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeO
 import { readVehicleHistory } from './history-commands.ts';
 import { listHolidayPlaces, suggestHolidays } from './holiday-commands.ts';
 import { atTheDesk, judgeCall } from './judge-call.ts';
+import { lookAtList, takeInList, tryOutList } from './list-import.ts';
 import { exportMoney, readMoney, showExports } from './money-commands.ts';
 import {
   bringBackKeys,
@@ -111,6 +112,9 @@ export const handlers: Handlers = {
   'vault:hide': hideCode,
   'vault:copy': copyCode,
   'vault:destroy': destroyCode,
+  'list:look': lookAtList,
+  'list:try': tryOutList,
+  'list:take-in': takeInList,
   'vault:add-person': addPersonToVault,
   'vault:remove-person': removePersonFromVault,
   'vault:change-pass-phrase': changeVaultPassPhrase,

@@ -1,14 +1,19 @@
 // What can be taken back and done again, in this run of the program and for the person at the desk. Holds records, never writes them.
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 
-/** One acknowledged change to one vehicle. `before` null: it was taken in. `after` null: it was withdrawn. */
-export type Step = {
+/** What one act did to one vehicle. `before` null: it was taken in. `after` null: it was withdrawn. */
+export type StepPart = {
   readonly vehicleId: string;
+  readonly before: Vehicle | null;
+  readonly after: Vehicle | null;
+};
+
+/** One acknowledged act, of one vehicle or, with `further`, of several at once. */
+export type Step = StepPart & {
   readonly label: string;
   /** What was done, without the vehicle's name: for its own history. */
   readonly what: string;
-  readonly before: Vehicle | null;
-  readonly after: Vehicle | null;
+  readonly further?: readonly StepPart[];
 };
 
 const mostSteps = 200;

@@ -7,6 +7,7 @@ import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Telling } from '../storage/fleet-history.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
 import { refusalOf, withHiddenKept } from './role-rules.ts';
+import type { Step } from './undo-stack.ts';
 
 function nameOf(vehicle: Vehicle): string {
   return vehicle.identity.stockNumber;
@@ -109,22 +110,39 @@ async function bringTo(context: DeskContext, vehicleId: string, target: Vehicle 
   return context.store.saveVehicle(target, back.value.revision, telling);
 }
 
+/**
+ * Brings every vehicle of the act to its side of it. Stops at the first that cannot be: the act stays where it is, and trying again
+ * goes on with those that are not there yet.
+ */
+async function bringAll(context: DeskContext, step: Step, side: 'before' | 'after', telling: Telling) {
+  const further = step.further ?? [];
+  for (const part of [step, ...further]) {
+    const kept = context.store.vehicles().get(part.vehicleId);
+    const isThere = part[side] === null ? kept === undefined : kept?.data === part[side];
+    if (further.length > 0 && isThere) continue;
+    const done = await bringTo(context, part.vehicleId, part[side], telling);
+    if (!done.ok) return done;
+    context.forecasts.noteChange(part.vehicleId, context.store.vehicles().get(part.vehicleId)?.data ?? null);
+  }
+  if (further.length === 0) context.emitRow(step.vehicleId);
+  else context.deps.emit('lot:all-changed', {});
+  return ok(null);
+}
+
 export async function undo(context: DeskContext): Answer<ChannelOutput<'edit:undo'>> {
   const step = context.undo.nextUndo();
   if (!step) return refuse('nothing-to-undo');
-  const done = await bringTo(context, step.vehicleId, step.before, context.telling('undo', step.what));
+  const done = await bringAll(context, step, 'before', context.telling('undo', step.what));
   if (!done.ok) return refuseStorage(done.error);
   context.undo.wasUndone();
-  context.emitRow(step.vehicleId);
   return ok({ vehicleId: step.vehicleId, desk: context.desk() });
 }
 
 export async function redo(context: DeskContext): Answer<ChannelOutput<'edit:redo'>> {
   const step = context.undo.nextRedo();
   if (!step) return refuse('nothing-to-undo');
-  const done = await bringTo(context, step.vehicleId, step.after, context.telling('redo', step.what));
+  const done = await bringAll(context, step, 'after', context.telling('redo', step.what));
   if (!done.ok) return refuseStorage(done.error);
   context.undo.wasRedone();
-  context.emitRow(step.vehicleId);
   return ok({ vehicleId: step.vehicleId, desk: context.desk() });
 }

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type ElectronStore from 'electron-store';
 import { z } from 'zod';
 import { stampOf } from '../domain/backup/backup-name.ts';
+import { listMatchSchema } from '../domain/import/list-columns.ts';
 import { identifierSchema } from '../domain/shared/identifier.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { anySheetKindSchema } from '../domain/sheets/sheet.ts';
@@ -39,6 +40,8 @@ export const deskSettingsSchema = z.strictObject({
       isJoint: z.boolean(),
     })
     .nullable(),
+  /** Which column means what, by the head line of a purchase list; the newest last. */
+  listMatches: z.array(z.strictObject({ headers: z.string().max(2000), match: listMatchSchema })).max(30),
 });
 export type DeskSettings = z.infer<typeof deskSettingsSchema>;
 
@@ -51,6 +54,7 @@ export const defaultDeskSettings: DeskSettings = {
   personId: null,
   lastPaper: null,
   sheetChoice: null,
+  listMatches: [],
 };
 
 /** What is used of electron-store: the whole object, read once and replaced at each change. */

@@ -43,7 +43,7 @@ export const rooms: Readonly<Record<string, Allowed>> = {
   },
   'app/services/': {
     from: ['app/services/', 'app/contract/', 'app/domain/', 'app/storage/', 'app/printing/'],
-    packages: ['date-holidays'],
+    packages: ['date-holidays', 'papaparse'],
     node: true,
     wayOut: 'A use case knows no Electron and no page: let app/shell hand in the way out as a function.',
   },
@@ -85,6 +85,7 @@ export const rooms: Readonly<Record<string, Allowed>> = {
 const onlyIn: Readonly<Record<string, string>> = {
   'electron-store': 'app/storage/desk-settings.ts',
   'date-holidays': 'app/services/holiday-commands.ts',
+  papaparse: 'app/services/read-list.ts',
 };
 
 export function roomOf(file: string): string | null {
