@@ -127,8 +127,8 @@ export function fleetListSheet(given: readonly FleetListRow[], shop: Shop, today
         left('Vehicle', 21),
         right('Days held', 5),
         left('Stands at', 29),
-        left('Next move', 9),
-        ...(seesForecast ? [left('Likely ready', 10)] : []),
+        left('Next move', 11),
+        ...(seesForecast ? [left('Likely ready', 12)] : []),
         ...(seesMoney ? [right(`Margin left, ${shop.dealer.currency}`, 10)] : []),
       ],
       rows: rows.map((row) => [
@@ -144,7 +144,7 @@ export function fleetListSheet(given: readonly FleetListRow[], shop: Shop, today
       rowRoom: 'text',
       strips: {
         title: 'Hold strip',
-        share: seesMoney ? 58 : 64,
+        share: seesMoney ? 56 : 64,
         axis,
         items: strips,
       },
