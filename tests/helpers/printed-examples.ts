@@ -31,6 +31,11 @@ const soldVehicle: Vehicle = {
   identity: { ...readyVehicle.identity, stockNumber: 'F-0977', vin: '0LW4BRHC6KA010977', colour: 'chalk white' },
   sale: { soldOn: '2026-03-25', priceCents: 1_391_100, buyer: 'A. Buyer', paidOffOn: null },
 };
+const readyBeside: Vehicle = {
+  ...readyVehicle,
+  id: 'ready-vehicle',
+  identity: { ...readyVehicle.identity, stockNumber: 'F-1036', vin: '0LW4BRHC6KA010361' },
+};
 const atRest: Vehicle = {
   ...exampleVehicle,
   id: 'vehicle-at-rest',
@@ -60,7 +65,7 @@ export function exampleFleet(vehicles: readonly Vehicle[], today = exampleToday,
   };
 }
 
-const fleet = exampleFleet([exampleVehicle, atRest, { ...readyVehicle, id: 'ready-vehicle' }, soldVehicle], readyToday);
+const fleet = exampleFleet([exampleVehicle, atRest, readyBeside, soldVehicle], readyToday);
 const reckonedToday = reckonExample(exampleVehicle);
 const reckonedReady = reckonExample(readyVehicle, readyToday);
 
