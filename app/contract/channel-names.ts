@@ -47,6 +47,8 @@ export const channelNames = [
   'list:look',
   'list:try',
   'list:take-in',
+  'table:export',
+  'table:show-folder',
   'vault:state',
   'vault:make',
   'vault:unlock',

@@ -39,6 +39,7 @@ import { nextJobsSchema } from './next-jobs-view.ts';
 import { peopleChannels } from './people-channels.ts';
 import { sheetChannels } from './sheet-channels.ts';
 import { vaultChannels } from './vault-channels.ts';
+import { tableChannels } from './table-channels.ts';
 import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
 import { waitingViewSchema } from './waiting-view.ts';
 
@@ -185,6 +186,9 @@ export const channels = {
   ...holidayChannels,
   ...vaultChannels,
   ...listImportChannels,
+  ...tableChannels,
+  ...vaultChannels,
+  ...safetyChannels,
   'fleet:choose': { input: nothing, output: deskSchema, roles: manager, mutates: true },
   'fleet:restore-trouble': {
     input: z.strictObject({ id: z.string().max(200) }),

@@ -40,6 +40,7 @@ import {
   readVaultState,
   recoverVault,
   removePersonFromVault,
+import { exportTable, showTables } from './table-commands.ts';
   startVaultAnew,
   unlockVault,
 } from './vault-commands.ts';
@@ -112,6 +113,11 @@ export const handlers: Handlers = {
   'vault:hide': hideCode,
   'vault:copy': copyCode,
   'vault:destroy': destroyCode,
+  'list:look': lookAtList,
+  'list:try': tryOutList,
+  'list:take-in': takeInList,
+  'table:export': exportTable,
+  'table:show-folder': showTables,
   'list:look': lookAtList,
   'list:try': tryOutList,
   'list:take-in': takeInList,

@@ -61,6 +61,8 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'list:look': 'M',
   'list:try': 'M',
   'list:take-in': 'M',
+  'table:export': 'MTS',
+  'table:show-folder': 'MTS',
   'vault:state': 'MT',
   'vault:make': 'M',
   'vault:unlock': 'MT',

@@ -8,7 +8,9 @@ import { lotStore, readLot } from '../../state/lot-store.ts';
 import { goTo } from '../../state/route-store.ts';
 import { useStore } from '../../state/store.ts';
 import { lotText } from '../../text/lot.ts';
+import { tableText } from '../../text/tables.ts';
 import { Button } from '../../ui/button.tsx';
+import { CsvButton } from '../../ui/csv-button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { LiveRegion } from '../../ui/live-region.tsx';
 import { showWholeUnits } from '../../ui/whole-units.ts';
@@ -128,6 +130,7 @@ export function LotScreen() {
           <LotTable rows={sorted} today={today} seesMoney={seesMoney} />
           <div className="lot-foot">
             <Totals totals={totals} currency={desk.shop?.dealer.currency ?? ''} />
+            <CsvButton what={tableText.lot} table={() => ({ table: 'lot', ids: sorted.map(({ id }) => id) })} />
             {lot.toCome > 0 && <span className="quiet">{lotText.soldToCome(lot.toCome)}</span>}
             {soldElsewhere > 0 && (
               <Button kind="quiet" onPress={() => changeLotView({ standings: new Set(['sold']) })}>

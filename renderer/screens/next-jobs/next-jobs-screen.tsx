@@ -9,7 +9,9 @@ import { useDesk } from '../../state/desk-store.ts';
 import { goTo } from '../../state/route-store.ts';
 import { useReading } from '../../state/use-reading.ts';
 import { nextJobsText } from '../../text/next-jobs.ts';
+import { tableText } from '../../text/tables.ts';
 import { Button } from '../../ui/button.tsx';
+import { CsvButton } from '../../ui/csv-button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { LiveRegion } from '../../ui/live-region.tsx';
 import { SectionHead } from '../../ui/section-head.tsx';
@@ -130,7 +132,8 @@ export function NextJobsScreen() {
       <h1>{nextJobsText.title}</h1>
       <p className="next-intro">
         {nextJobsText.intro}
-        {order.some(({ share }) => share !== null) && ` ${nextJobsText.sharedOut}`}
+        {order.some(({ share }) => share !== null) && ` ${nextJobsText.sharedOut}`}{' '}
+        <CsvButton what={tableText.nextJobs} table={() => ({ table: 'next-jobs' })} />
       </p>
       <LiveRegion text={nextJobsText.found(order.length, count)} />
       {order.length === 0 ? (

@@ -4,8 +4,10 @@ import type { SheetKind } from '../../../../app/domain/sheets/sheet.ts';
 import { vehicleTitle } from '../../../../app/domain/vehicle/identity.ts';
 import { printSheets } from '../../../state/print-sheets.ts';
 import { goTo } from '../../../state/route-store.ts';
+import { tableText } from '../../../text/tables.ts';
 import { vehicleText } from '../../../text/vehicle.ts';
 import { Button } from '../../../ui/button.tsx';
+import { CsvButton } from '../../../ui/csv-button.tsx';
 import { showNumber } from '../../../ui/read-number.ts';
 import { groupVin } from '../../../ui/vin-field.tsx';
 import { mayPrint } from '../may-change.ts';
@@ -42,6 +44,7 @@ export function VehicleHead() {
       <span className="vehicle-aside">{asides.join(' · ')}</span>
       {view.isReadOnly && <span className="vehicle-read-only">{vehicleText.readOnly}</span>}
       <span className="vehicle-sheets">
+        {role !== 'sales' && <CsvButton what={tableText.ledger} table={() => ({ table: 'ledger', id })} />}
         {sheetsAtHand
           .filter((kind) => mayPrint(role, kind))
           .map((kind) => (

@@ -3,7 +3,9 @@ import { type PartDraft, partDraftSchema } from '../../../../app/domain/parts/pa
 import { showCents } from '../../../../app/domain/shared/cents.ts';
 import type { Typed } from '../../../state/edit-draft.ts';
 import type { Editing } from '../../../state/use-edit-draft.ts';
+import { tableText } from '../../../text/tables.ts';
 import { partText, sectionNames } from '../../../text/vehicle-entries.ts';
+import { CsvButton } from '../../../ui/csv-button.tsx';
 import { DayField } from '../../../ui/day-field.tsx';
 import { MoneyField } from '../../../ui/money-field.tsx';
 import { NumberField } from '../../../ui/number-field.tsx';
@@ -70,6 +72,10 @@ export function PartsSection() {
       title={sectionNames.parts}
       kind={partKind}
       facts={parts}
+      aside={
+        parts.length > 0 &&
+        role !== 'sales' && <CsvButton what={tableText.parts} table={() => ({ table: 'parts', id: vehicle.id })} />
+      }
       nameOf={(part) => part.what}
       addLabel={partText.add}
       emptySentence={partText.empty}
