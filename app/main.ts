@@ -39,7 +39,7 @@ import { loadDeskStoreClass, openDeskSettings } from './storage/desk-settings.ts
 
 const isDevelopment = !app.isPackaged;
 const hasDeveloperTools = isDevelopment && app.commandLine.hasSwitch('developer');
-const mayStart = isDevelopment && app.commandLine.hasSwitch(awaitDriverSwitch) ? driverAttached() : Promise.resolve();
+const mayStart = app.commandLine.hasSwitch(awaitDriverSwitch) ? driverAttached() : Promise.resolve();
 const dataFolder = app.getPath('userData');
 const paths = programPaths({ built: import.meta.dirname, data: dataFolder, resources: process.resourcesPath });
 const log = openLog({ file: paths.logFile, clock: presentInstant, echo: isDevelopment });
