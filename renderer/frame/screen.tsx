@@ -1,4 +1,5 @@
 // The screen of the route. The only place that knows them all.
+import { ImportListScreen } from '../screens/import-list/import-list-screen.tsx';
 import { LotScreen } from '../screens/lot/lot-screen.tsx';
 import { MoneyScreen } from '../screens/money/money-screen.tsx';
 import { NextJobsScreen } from '../screens/next-jobs/next-jobs-screen.tsx';
@@ -20,7 +21,9 @@ export function Screen({ route }: { readonly route: Route }) {
     case 'waiting':
       return <WaitingScreen />;
     case 'take-in':
-      return <TakeInScreen />;
+      return <TakeInScreen key={route.vin ?? ''} {...(route.vin ? { vin: route.vin } : {})} />;
+    case 'import-list':
+      return <ImportListScreen />;
     case 'sheets':
       return <SheetsScreen {...(route.vehicleId ? { vehicleId: route.vehicleId } : {})} />;
     case 'money':

@@ -12,6 +12,7 @@ import { Button } from '../ui/button.tsx';
 /** A vehicle and its taking in belong to the lot, safety copies to the setup. */
 function screenOf(route: Route): (typeof screensInOrder)[number] {
   if (route.screen === 'safety') return 'setup';
+  if (route.screen === 'import-list') return 'lot';
   return route.screen === 'vehicle' || route.screen === 'take-in' ? 'lot' : route.screen;
 }
 

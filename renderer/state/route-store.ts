@@ -6,7 +6,9 @@ export type Route =
   | { readonly screen: 'lot' }
   /** `place` names where in the record to begin: a list and maybe a fact, or a section. */
   | { readonly screen: 'vehicle'; readonly id: string; readonly place?: VehiclePlace }
-  | { readonly screen: 'take-in' }
+  /** `vin` was scanned and is filled in. */
+  | { readonly screen: 'take-in'; readonly vin?: string }
+  | { readonly screen: 'import-list' }
   | { readonly screen: 'next-jobs' }
   | { readonly screen: 'waiting' }
   | { readonly screen: 'sheets'; readonly vehicleId?: string }

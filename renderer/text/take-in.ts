@@ -2,6 +2,7 @@
 
 export const takeInText = {
   title: 'Take a vehicle in',
+  takeInList: 'Take in a purchase list…',
   keys: 'Enter goes to the next field, Ctrl+Enter takes it in.',
   which: 'Which vehicle',
   stockNumber: 'Stock number',

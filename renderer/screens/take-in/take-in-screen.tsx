@@ -38,7 +38,7 @@ async function takeIn(value: TakeIn) {
   return answer;
 }
 
-function TakeInForm() {
+function TakeInForm({ vin: scanned }: { readonly vin?: string | undefined }) {
   const desk = useDesk();
   const { rows } = useStore(lotStore);
   const form = useRef<HTMLDivElement>(null);
@@ -55,6 +55,10 @@ function TakeInForm() {
     save: takeIn,
   });
   useEffect(() => vinInput.current?.focus(), []);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: filled in once, when it was scanned; then it is the person's.
+  useEffect(() => {
+    if (scanned !== undefined) edit.set({ vin: scanned, modelYear: yearAfterVin(edit.value, scanned, market) });
+  }, [scanned]);
   const { value } = edit;
   const vin = cleanVin(value.vin);
   const other =
@@ -84,6 +88,9 @@ function TakeInForm() {
       <div className="take-in-title">
         <h1>{takeInText.title}</h1>
         <p className="quiet">{takeInText.keys}</p>
+        <Button kind="quiet" onPress={() => goTo({ screen: 'import-list' })}>
+          {takeInText.takeInList}
+        </Button>
       </div>
       <Form label={takeInText.title} onSubmit={() => void save()}>
         <SectionHead title={takeInText.which} />
@@ -134,9 +141,9 @@ function TakeInForm() {
   );
 }
 
-export function TakeInScreen() {
+export function TakeInScreen({ vin }: { readonly vin?: string }) {
   const desk = useDesk();
   if (desk.readOnlyReason !== null) return <EmptyState sentence={takeInText.readOnly} />;
   if (desk.person.role !== 'manager') return <EmptyState sentence={takeInText.onlyManager} />;
-  return <TakeInForm />;
+  return <TakeInForm vin={vin} />;
 }
