@@ -70,6 +70,14 @@ export const channelNames = [
   'fleet:settle-trouble',
   'fleet:take-over',
   'fleet:back-up',
+  'safety:read',
+  'safety:preview-trouble',
+  'safety:preview-backup',
+  'safety:preview-vehicle',
+  'safety:restore-all',
+  'safety:restore-vehicle',
+  'safety:choose-second',
+  'safety:leave-second',
 ] as const;
 
 export const eventNames = [

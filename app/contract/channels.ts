@@ -37,6 +37,7 @@ import { listImportChannels } from './list-import-channels.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
 import { peopleChannels } from './people-channels.ts';
+import { safetyChannels } from './safety-channels.ts';
 import { sheetChannels } from './sheet-channels.ts';
 import { vaultChannels } from './vault-channels.ts';
 import { tableChannels } from './table-channels.ts';
@@ -185,6 +186,7 @@ export const channels = {
   ...sheetChannels,
   ...holidayChannels,
   ...vaultChannels,
+  ...safetyChannels,
   ...listImportChannels,
   ...tableChannels,
   ...vaultChannels,

@@ -26,6 +26,16 @@ import {
   takeSecret,
 } from './people-commands.ts';
 import { readNextJobs, readRouteHistory, readRulePack } from './programming-commands.ts';
+import {
+  chooseSecond,
+  leaveSecond,
+  previewBackup,
+  previewTrouble,
+  previewVehicle,
+  readSafety,
+  restoreAll,
+  restoreOne,
+} from './safety-commands.ts';
 import { openSheet, previewFleetSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
 import { cancelSheets, makeSheets, readSheetChoice } from './sheet-job.ts';
 import { findMark } from './sheet-marks.ts';
@@ -132,6 +142,14 @@ export const handlers: Handlers = {
   'fleet:settle-trouble': settleTrouble,
   'fleet:take-over': takeOverFleet,
   'fleet:back-up': backUpNow,
+  'safety:read': readSafety,
+  'safety:preview-trouble': previewTrouble,
+  'safety:preview-backup': previewBackup,
+  'safety:preview-vehicle': previewVehicle,
+  'safety:restore-all': restoreAll,
+  'safety:restore-vehicle': restoreOne,
+  'safety:choose-second': chooseSecond,
+  'safety:leave-second': leaveSecond,
 };
 
 export type DeskSession = {

@@ -52,6 +52,11 @@ export class DeskSignIn {
     await earlier?.close();
   }
 
+  /** After a restore the keys may be back, or older ones. Nobody is signed out by it who still has a key. */
+  async readAgain(): Promise<void> {
+    await this.#readForms();
+  }
+
   async close(): Promise<void> {
     this.lock('other-fleet');
     await this.#store?.close();

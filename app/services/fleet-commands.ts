@@ -4,6 +4,7 @@ import { ok } from '../domain/shared/result.ts';
 import { openFleet } from '../storage/open-fleet.ts';
 import { type Answer, type DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
 import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
+import { afterPuttingBack } from './safety-commands.ts';
 
 export function openStore(
   deps: DeskDependencies,
@@ -70,8 +71,7 @@ export async function restoreTrouble(
     context.telling('restore', 'put back from the last good copy'),
   );
   if (!restored.ok) return refuseStorage(restored.error);
-  context.undo.clear();
-  context.deps.emit('lot:all-changed', {});
+  await afterPuttingBack(context);
   return ok(context.desk());
 }
 

@@ -124,6 +124,12 @@ export class VaultOwner {
     this.#shown = null;
   }
 
+  /** After a restore: what is in the folder now counts, and has to be opened anew. */
+  async readAgain(): Promise<void> {
+    await this.#leave();
+    this.#ground.emit('vault:changed', {});
+  }
+
   async close(): Promise<void> {
     await this.#leave();
     await this.#ground.forgetCopied();

@@ -3,7 +3,7 @@ import { type BackupReason, readBackupName } from '../domain/backup/backup-name.
 import { type BackupEntry, backupsToRemove } from '../domain/backup/retention.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { backupNames, readContents } from './backup-contents.ts';
-import { type BackupPlaces, listPlaces, readySecondPlace } from './backup-places.ts';
+import { type BackupPlaces, backupPlaces, listPlaces, readySecondPlace } from './backup-places.ts';
 import { type FileToKeep, makeBackup, removeBackup, removeUnfinished, repeatBackup } from './make-backup.ts';
 import { problemFromError, type StorageProblem } from './storage-problem.ts';
 
@@ -41,13 +41,22 @@ export type BackupSource = {
 };
 
 export class FleetBackups {
-  readonly places: BackupPlaces;
+  private placed: BackupPlaces;
   private readonly source: BackupSource;
   private last: Promise<unknown> = Promise.resolve();
 
   constructor(places: BackupPlaces, source: BackupSource) {
-    this.places = places;
+    this.placed = places;
     this.source = source;
+  }
+
+  get places(): BackupPlaces {
+    return this.placed;
+  }
+
+  /** From the next backup on; what lies in an earlier second folder stays there. Null: no second folder any more. */
+  repeatIn(folder: string | null): void {
+    this.placed = backupPlaces(this.placed.fleetFolder, folder);
   }
 
   make(reason: BackupReason, files = this.source.files()): Promise<Result<BackupMade, StorageProblem>> {

@@ -22,7 +22,7 @@ export type RestoreDone = RestoreCounts & {
 };
 
 /** Path of the file that a trouble is about; null when the file's name and contents do not say. */
-function recordOf(trouble: FileTrouble): string | null {
+export function recordOf(trouble: FileTrouble): string | null {
   if (trouble.fileName === shopFile || isOtherFile(trouble.fileName)) return trouble.fileName;
   return trouble.vehicleId === null ? null : vehicleFile(trouble.vehicleId);
 }
@@ -53,11 +53,17 @@ export class FleetRestore {
     return ok({ ...counts.value, otherFiles: otherFiles.value, undoBackupId: snapshot.value.id });
   }
 
-  async oneVehicle(backupId: string, vehicleId: string, telling: Telling): Outcome<Kept<Vehicle>> {
+  async oneVehicle(
+    backupId: string,
+    vehicleId: string,
+    telling: Telling,
+  ): Outcome<Kept<Vehicle> & { readonly undoBackupId: string }> {
     const restored = await this.restorePath(backupId, vehicleFile(vehicleId), telling);
     if (!restored.ok) return restored;
     const kept = this.parts.records.vehicles.get(vehicleId);
-    return kept ? ok(kept) : fail({ code: 'not-found', detail: `There is no vehicle ${vehicleId}.` });
+    if (!kept) return fail({ code: 'not-found', detail: `There is no vehicle ${vehicleId}.` });
+    await this.settleFor(new Set([vehicleFile(vehicleId)]));
+    return ok({ ...kept, undoBackupId: restored.value ?? '' });
   }
 
   async lastGood(troubleId: string, telling: Telling): Outcome<null> {
@@ -74,7 +80,8 @@ export class FleetRestore {
     return ok(null);
   }
 
-  private async restorePath(backupId: string, path: string, telling: Telling): Outcome<null> {
+  /** Answers the name of the snapshot of what was there before; null for files that replace nothing. */
+  private async restorePath(backupId: string, path: string, telling: Telling): Outcome<string | null> {
     const { backups, kinds, records } = this.parts;
     const place = await backups.find(backupId);
     if (!place.ok) return place;
@@ -95,13 +102,13 @@ export class FleetRestore {
       const snapshot = await backups.make('before-restore');
       if (!snapshot.ok) return snapshot;
       const written = await records.writeShop(shop.value.data, revisionAfter(records.shop, shop.value.revision));
-      return written.ok ? ok(null) : written;
+      return written.ok ? ok(snapshot.value.id) : written;
     }
     const vehicle = await readBackupRecord(place.value, backupId, file, kinds.vehicle, idFromFile(path));
     return vehicle.ok ? this.vehicleBack(vehicle.value, telling) : vehicle;
   }
 
-  private async restoreQuarantined(trouble: FileTrouble, telling: Telling): Outcome<null> {
+  private async restoreQuarantined(trouble: FileTrouble, telling: Telling): Outcome<string | null> {
     const { folder, kinds } = this.parts;
     const bytes = await readFile(pathIn(folder, trouble.quarantinedAs ?? ''));
     const read = readRecord(bytes, kinds.vehicle, trouble.vehicleId);
@@ -111,12 +118,12 @@ export class FleetRestore {
   private async vehicleBack(
     copy: { readonly data: Vehicle; readonly revision: number },
     telling: Telling,
-  ): Outcome<null> {
+  ): Outcome<string | null> {
     const { backups, history, records } = this.parts;
     const snapshot = await backups.make('before-restore');
     if (!snapshot.ok) return snapshot;
     const written = await putVehicleBack(records, history, copy, telling);
-    return written.ok ? ok(null) : written;
+    return written.ok ? ok(snapshot.value.id) : written;
   }
 
   /** After records are back in place, what was said about their damaged files is settled. */

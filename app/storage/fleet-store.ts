@@ -3,6 +3,7 @@ import type { BackupReason } from '../domain/backup/backup-name.ts';
 import type { Shop } from '../domain/fleet/shop.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { BackupLooks } from './backup-look.ts';
 import type { BadFile, FileTrouble } from './file-trouble.ts';
 import type { BackupMade, BackupSummary, FleetBackups } from './fleet-backups.ts';
 import type { FleetHistory, Telling } from './fleet-history.ts';
@@ -59,6 +60,8 @@ export class FleetStore {
   private readonly parts: StoreParts;
   private readonly queue = createWriteQueue();
   private readonly restore: FleetRestore;
+  /** What backups hold, before anything is put back. */
+  readonly looks: BackupLooks;
   private readonly timer: NodeJS.Timeout | null;
   /** Comes true when the sold vehicles that were left for later are there too. Every change and every backup waits for it; never fails. */
   readonly whole: Promise<void>;
@@ -69,6 +72,7 @@ export class FleetStore {
     this.parts = parts;
     this.folder = parts.folder;
     this.restore = new FleetRestore(parts);
+    this.looks = new BackupLooks(parts);
     this.timer = parts.lock ? setInterval(() => void this.keepAlive(), refreshEveryMilliseconds).unref() : null;
     this.whole = parts.rest.toRead === 0 ? Promise.resolve() : this.awaitTheRest();
     this.dailyBackup = parts.state.readOnly ? Promise.resolve(ok(null)) : this.backUpForTheDay();
@@ -139,6 +143,15 @@ export class FleetStore {
     return this.change(() => this.parts.backups.make(reason));
   }
 
+  /** Backups are repeated there from now on; null: nowhere. Looks again for good copies, which may lie there. */
+  repeatIn(folder: string | null): Outcome<null> {
+    return this.change(async () => {
+      this.parts.backups.repeatIn(folder);
+      this.parts.state.areTroublesStale = true;
+      return ok(null);
+    });
+  }
+
   listBackups(): Outcome<readonly BackupSummary[]> {
     return this.parts.backups.list();
   }
@@ -149,7 +162,11 @@ export class FleetStore {
   }
 
   /** Puts one vehicle back as that backup holds it, after a snapshot of the whole fleet. */
-  restoreVehicle(backupId: string, vehicleId: string, telling: Telling): Outcome<Kept<Vehicle>> {
+  restoreVehicle(
+    backupId: string,
+    vehicleId: string,
+    telling: Telling,
+  ): Outcome<Kept<Vehicle> & { readonly undoBackupId: string }> {
     return this.change(() => this.restore.oneVehicle(backupId, vehicleId, telling));
   }
 

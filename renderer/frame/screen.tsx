@@ -3,6 +3,7 @@ import { ImportListScreen } from '../screens/import-list/import-list-screen.tsx'
 import { LotScreen } from '../screens/lot/lot-screen.tsx';
 import { MoneyScreen } from '../screens/money/money-screen.tsx';
 import { NextJobsScreen } from '../screens/next-jobs/next-jobs-screen.tsx';
+import { SafetyScreen } from '../screens/safety/safety-screen.tsx';
 import { SetupScreen } from '../screens/setup/setup-screen.tsx';
 import { SheetsScreen } from '../screens/sheets/sheets-screen.tsx';
 import { TakeInScreen } from '../screens/take-in/take-in-screen.tsx';
@@ -28,6 +29,8 @@ export function Screen({ route }: { readonly route: Route }) {
       return <SheetsScreen {...(route.vehicleId ? { vehicleId: route.vehicleId } : {})} />;
     case 'money':
       return <MoneyScreen />;
+    case 'safety':
+      return <SafetyScreen />;
     case 'setup':
       return <SetupScreen />;
   }

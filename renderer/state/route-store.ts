@@ -13,6 +13,7 @@ export type Route =
   | { readonly screen: 'waiting' }
   | { readonly screen: 'sheets'; readonly vehicleId?: string }
   | { readonly screen: 'setup' }
+  | { readonly screen: 'safety' }
   | { readonly screen: 'money' };
 
 /** The screens of the top bar in their order; Alt and their number go to them. */

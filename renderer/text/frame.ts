@@ -28,6 +28,8 @@ export const frameText = {
   nothingSavedYet: 'Everything is saved',
   lastBackup: (when: string) => `Last backup ${when}`,
   noBackup: 'No backup yet',
+  safety: 'Safety copies',
+  safetyTip: 'Backups, damaged files, and putting things back',
   backUpNow: 'Back up now',
   backedUp: 'A backup was made and read back.',
   readOnly: (reason: string) => `Reading only: ${reason}`,

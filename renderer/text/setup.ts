@@ -5,6 +5,8 @@ import type { WorkTouch } from '../../app/domain/work/work-area.ts';
 
 export const setupText = {
   title: 'Setup',
+  safety: 'Safety copies',
+  safetyHint: 'Backups, damaged files and a second folder for backups are a screen of their own.',
   reading: 'Reading the settings …',
   tryAgain: 'Try again',
   newFleet:

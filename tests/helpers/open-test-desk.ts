@@ -28,6 +28,8 @@ export type TestDesk = {
     input: ChannelInput<Name>,
   ) => Promise<{ code: string; detail: string; problems: readonly { field: string; sentence: string }[] }>;
   setToday(day: string): void;
+  /** What the person chooses in the system's dialog for folders from now on; null: nothing. */
+  setChosenFolder(folder: string | null): void;
   /** The clock goes on by so many seconds. */
   passTime(seconds: number): void;
   reopen(): Promise<TestDesk>;
@@ -43,6 +45,7 @@ export async function openTestDesk(existingFolder?: string, startsOn = testToday
   let settings: DeskSettings = defaultDeskSettings;
   let today = startsOn;
   let ticks = 0;
+  let chosenFolder: string | null = null;
   let made = 0;
   const session = await openDeskSession({
     fleetFolder: join(folder, 'fleet'),
@@ -63,7 +66,7 @@ export async function openTestDesk(existingFolder?: string, startsOn = testToday
     fontsFolder: join(import.meta.dirname, '..', '..', 'app', 'printing', 'fonts'),
     appVersion: '0.0.0',
     outside: {
-      chooseFolder: async () => null,
+      chooseFolder: async () => chosenFolder,
       openFile: async (path) => {
         opened.push(path);
         return true;
@@ -104,6 +107,9 @@ export async function openTestDesk(existingFolder?: string, startsOn = testToday
     },
     passTime: (seconds) => {
       ticks += seconds;
+    },
+    setChosenFolder: (folder) => {
+      chosenFolder = folder;
     },
     setToday: (day) => {
       today = day;

@@ -84,6 +84,14 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'fleet:settle-trouble': 'M',
   'fleet:take-over': 'M',
   'fleet:back-up': 'M',
+  'safety:read': 'M',
+  'safety:preview-trouble': 'M',
+  'safety:preview-backup': 'M',
+  'safety:preview-vehicle': 'M',
+  'safety:restore-all': 'M',
+  'safety:restore-vehicle': 'M',
+  'safety:choose-second': 'M',
+  'safety:leave-second': 'M',
 };
 
 let desk: TestDesk;

@@ -3,6 +3,7 @@ import './setup.css';
 import { useEffect } from 'react';
 import type { Desk } from '../../../app/contract/views.ts';
 import { useDesk } from '../../state/desk-store.ts';
+import { goTo } from '../../state/route-store.ts';
 import { readShop, shopStore } from '../../state/shop-store.ts';
 import { useStore } from '../../state/store.ts';
 import { roleNames } from '../../text/common.ts';
@@ -137,6 +138,14 @@ export function SetupScreen() {
   return (
     <div className="setup">
       <h1>{setupText.title}</h1>
+      {desk.person.role === 'manager' && (
+        <p className="setup-hint">
+          {setupText.safetyHint}{' '}
+          <Button kind="quiet" onPress={() => goTo({ screen: 'safety' })}>
+            {setupText.safety}
+          </Button>
+        </p>
+      )}
       {desk.person.role === 'manager' ? <Sections desk={desk} /> : <ForEverybody desk={desk} />}
     </div>
   );

@@ -1,0 +1,106 @@
+// Words of the screen Safety copies: damaged files, backups, putting back, the second folder.
+import type { BackupPreview, PutBackPreview, SafetyView } from '../../app/contract/safety-view.ts';
+import { showMoment } from './instant.ts';
+
+type Backup = SafetyView['backups'][number];
+
+const vehicles = (count: number) => (count === 1 ? '1 vehicle' : `${count} vehicles`);
+const reasons: Readonly<Record<Backup['reason'], string>> = {
+  daily: 'the day’s own',
+  'before-migration': 'before a change of format',
+  'before-restore': 'before something was put back',
+  'by-hand': 'asked for by a person',
+};
+
+function count(view: BackupPreview, effect: BackupPreview['vehicles'][number]['effect']): number {
+  return view.vehicles.filter((vehicle) => vehicle.effect === effect).length;
+}
+
+export const safetyText = {
+  title: 'Safety copies',
+  onlyManagers: 'Safety copies are for the manager.',
+  reading: 'Looking through the backups …',
+  tryAgain: 'Look again',
+  troubles: 'Files that could not be used',
+  noTroubles: 'Every file of the fleet reads as it was written.',
+  troublesHint:
+    'A damaged file is moved aside unchanged and never deleted. Where a backup holds a good copy, look at what it would change, then put it back.',
+  file: 'File',
+  wrong: 'What is wrong, and where it is now',
+  lastGood: 'Last good copy',
+  none: 'none known',
+  movedTo: (path: string) => `Moved to ${path}.`,
+  look: 'Look at the copy',
+  lookAt: (what: string) => `Look at the copy of ${what}`,
+  settle: 'Say no more of it',
+  backups: 'Backups',
+  noBackups: 'There is no backup yet. One is made each day the program is open, or now.',
+  backUpNow: 'Make a backup now',
+  backedUp: 'A backup was made and read back.',
+  notInSecond: 'It is in the fleet folder only: the second folder cannot be reached.',
+  made: 'Made',
+  why: 'Why',
+  holds: 'Holds',
+  where: 'Where',
+  state: 'State',
+  act: 'Act',
+  reasons,
+  vehicles,
+  places: { fleet: 'fleet folder', second: 'second folder' },
+  good: 'good: read back when made',
+  bad: 'cannot be used',
+  open: 'Look into',
+  lookOne: 'Look',
+  openThis: (backup: Backup) => `Look into the backup of ${showMoment(backup.madeAt)}, ${reasons[backup.reason]}`,
+  second: 'Second folder',
+  secondHint:
+    'Each backup is also written to a second folder, if there is one: on another drive or a share, so that one broken disk does not take both.',
+  secondNone: 'No second folder is chosen. If this disk breaks, the backups break with it.',
+  secondIs: (folder: string) => `Backups go to ${folder} too.`,
+  secondGone: (folder: string) =>
+    `The second folder ${folder} cannot be reached. Backups are made in the fleet folder alone until it is back. Connect its drive or share, then look again.`,
+  choose: 'Choose a second folder',
+  chooseOther: 'Choose another',
+  leave: 'No second folder',
+  chosen: 'A backup was written to the second folder and read back.',
+  left: 'No more backups go to a second folder. Those that are there stay.',
+  of: (backup: Backup) => `Backup of ${showMoment(backup.madeAt)}`,
+  checking: 'Every file of the backup is being read and checked …',
+  checked: 'Every file in it was read just now and is as it was written.',
+  counts: (view: BackupPreview) =>
+    `Putting all of it back changes ${vehicles(count(view, 'changes'))}, brings back ${count(view, 'comes')}, takes ${count(view, 'goes')} out of the lot, and leaves ${count(view, 'same')} as they are.`,
+  settings: (names: readonly string[]) =>
+    names.length === 0 ? 'The settings stay as they are.' : `Settings that become as they were: ${names.join(', ')}.`,
+  nothingOfAll: 'It holds just what is there now: there is nothing to put back.',
+  vehicle: 'Vehicle',
+  effect: 'What putting it back does',
+  effects: {
+    comes: 'comes back into the lot',
+    changes: 'changes',
+    same: 'stays as it is',
+    goes: 'goes out of the lot: it was not there then',
+  } satisfies Record<PutBackPreview['effect'], string>,
+  lookAtOne: (name: string) => `Look at what changes for ${name}`,
+  what: 'What',
+  now: 'Now',
+  inCopy: 'In the copy',
+  shortened: 'More than this changes; only the first lines are shown.',
+  keys: 'Keys and histories come back only where nothing is now; what is there stays.',
+  one: {
+    comes: 'There is nothing of it now. It comes back as the copy has it.',
+    changes: 'These facts become again what they are in the copy:',
+    same: 'The copy holds just what is there now.',
+    goes: 'It was not in the fleet then. It leaves the lot; its file is kept among the withdrawn ones.',
+  } satisfies Record<PutBackPreview['effect'], string>,
+  before: 'A backup of what is there now is made first, so that this can be taken back.',
+  putBackOne: 'Put this vehicle back',
+  putBackCopy: 'Put this copy back',
+  putBackAll: 'Put all of it back',
+  doneAll: (restored: number, withdrawn: number) =>
+    `Put back: ${restored} records are as they were then, ${vehicles(withdrawn)} left the lot.`,
+  doneOne: (name: string) => `Put back: ${name}.`,
+  takeBack: 'Take it back again',
+  takenBack: 'Taken back: it is as it was before.',
+  canTakeBack: (what: string) => `Put back last: ${what}.`,
+  wholeFleet: (day: string) => `the whole fleet as of ${day}`,
+} as const;
