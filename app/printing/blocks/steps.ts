@@ -185,7 +185,10 @@ function layoutOf(desk: Desk, block: Steps): { readonly layout: Layout; readonly
   const perRow = block.isNumbered || block.hasInitials ? 1 : 2;
   const cellWidth = (desk.frame.width - cellGutter * (perRow - 1)) / perRow;
   const numberIn = boxSize + 7;
-  const bodyIn = numberIn + (block.isNumbered ? 17 : 0);
+  const lastNumber = (block.firstNumber ?? 1) + block.items.length - 1;
+  // Room for two digits and a gap, and for more where the count goes on.
+  const numberRoom = Math.max(17, desk.pen.width(`${lastNumber}`, type.step) + 6);
+  const bodyIn = numberIn + (block.isNumbered ? numberRoom : 0);
   const width = cellWidth - bodyIn - (block.hasInitials ? initialsWidth + 12 : 0);
   return { layout: { numberIn, bodyIn, cellWidth, width }, perRow };
 }
