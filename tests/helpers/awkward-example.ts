@@ -16,8 +16,7 @@ import { makeFault, makeJob, makeLabour, makeOtherCost, makePart, makeStep } fro
 export const lines = 200;
 const long = 'Žluťoučký-kůň Θεσσαλονίκη-Παπαδοπούλου Щёлково-Зеленодольск Grundsätzlichkeitsüberprüfung';
 const unbroken = 'ΩЖŁ'.repeat(30);
-const count = <One>(make: (index: number) => One): readonly One[] =>
-  Array.from({ length: lines }, (_, index) => make(index));
+const count = <One>(make: (index: number) => One): One[] => Array.from({ length: lines }, (_, index) => make(index));
 
 const shop: Shop = {
   ...exampleShop,
