@@ -40,6 +40,7 @@ import { openSheet, previewFleetSheet, previewSheet, printSheets, showSheetsFold
 import { cancelSheets, makeSheets, readSheetChoice } from './sheet-job.ts';
 import { findMark } from './sheet-marks.ts';
 import { changeShop, readShop, setPerson, setTheme } from './shop-commands.ts';
+import { exportTable, showTables } from './table-commands.ts';
 import { copyCode, destroyCode, hideCode, lookAtCode, putCode, readKeptCodes } from './vault-code-commands.ts';
 import {
   addPersonToVault,
@@ -50,7 +51,6 @@ import {
   readVaultState,
   recoverVault,
   removePersonFromVault,
-import { exportTable, showTables } from './table-commands.ts';
   startVaultAnew,
   unlockVault,
 } from './vault-commands.ts';
@@ -113,6 +113,11 @@ export const handlers: Handlers = {
   'sheet:find-mark': findMark,
   'calendar:places': listHolidayPlaces,
   'calendar:suggest-holidays': suggestHolidays,
+  'list:look': lookAtList,
+  'list:try': tryOutList,
+  'list:take-in': takeInList,
+  'table:export': exportTable,
+  'table:show-folder': showTables,
   'vault:state': readVaultState,
   'vault:make': makeVault,
   'vault:unlock': unlockVault,
@@ -123,14 +128,6 @@ export const handlers: Handlers = {
   'vault:hide': hideCode,
   'vault:copy': copyCode,
   'vault:destroy': destroyCode,
-  'list:look': lookAtList,
-  'list:try': tryOutList,
-  'list:take-in': takeInList,
-  'table:export': exportTable,
-  'table:show-folder': showTables,
-  'list:look': lookAtList,
-  'list:try': tryOutList,
-  'list:take-in': takeInList,
   'vault:add-person': addPersonToVault,
   'vault:remove-person': removePersonFromVault,
   'vault:change-pass-phrase': changeVaultPassPhrase,
