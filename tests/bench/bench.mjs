@@ -1,5 +1,6 @@
 // `npm run bench`: start to usable lot, one saved change, a keystroke in the search, Money read anew, memory, at several fleet sizes in one
-// run; then the whole fleet reckoned outside the window, with the share of each part, and one save beside other ways of keeping a fleet.
+// run; then the whole fleet reckoned outside the window, with the share of each part, one save beside other ways of keeping a fleet, and one
+// sheet and two hundred of each kind.
 // A size is a number of vehicles, three in ten of them in stock as in the sample, or vehicles:in-stock: 20000:60 is a long ledger.
 // Prints what was measured and the ratios between sizes; asserts nothing, because times on shared machines are noisy.
 import { execFileSync } from 'node:child_process';
@@ -159,6 +160,9 @@ try {
     'keeping.ts',
     fleets.map(({ folder }) => folder),
   );
+  const ofSheets = path.join(work, 'fleet-of-sheets');
+  growFleet(sample, ofSheets, 200);
+  run('sheets.ts', [ofSheets]);
 } finally {
   ground.close();
   rmSync(work, { recursive: true, force: true });
