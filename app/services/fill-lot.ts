@@ -63,7 +63,8 @@ export function fillLot(context: DeskContext, sent: ReadonlySet<string>): void {
   turns.set(context, turn);
   const { store } = context;
   const shop = context.shop();
-  const isOver = () => turns.get(context) !== turn || context.signIn.isLocked() || context.store !== store || context.shop() !== shop;
+  const isOver = () =>
+    turns.get(context) !== turn || context.signIn.isLocked() || context.store !== store || context.shop() !== shop;
   function* work(): Generator<void> {
     yield* addRows(context, sent);
     if (context.rights().seesForecast) yield* addForecasts(context);
