@@ -10,6 +10,7 @@ import { Frame } from './frame/frame.tsx';
 import { followDesk, readDesk } from './state/desk-store.ts';
 import { followLot, readLot } from './state/lot-store.ts';
 import { followShop } from './state/shop-store.ts';
+import { watchActivity } from './state/sign-in-store.ts';
 
 // Without this the library tries whether it may make functions from text, which the page's security policy refuses and reports.
 z.config({ jitless: true });
@@ -18,6 +19,7 @@ applyTheme('system');
 followDesk();
 followLot();
 followShop();
+watchActivity();
 void readDesk();
 void readLot();
 

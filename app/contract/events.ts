@@ -30,6 +30,7 @@ export const events = {
       'find',
       'take-in',
       'choose-fleet',
+      'lock',
       'lot',
       'next-jobs',
       'waiting',

@@ -175,6 +175,9 @@ const answeredAtOnce: readonly ChannelName[] = [
   'people:active',
 ];
 
+/** How often it is looked whether the desk has been left alone. */
+const idleLookMs = 5_000;
+
 /** How long the page has to draw its first rows before the backup of the day takes its share of the machine. */
 const drawingMs = 1500;
 
@@ -236,6 +239,7 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
   }
 
   queue = destroyOverdue();
+  const idleTimer = setInterval(() => context.signIn.lockWhenIdle(), idleLookMs).unref();
 
   return ok({
     answer: (name, input) => {
@@ -256,6 +260,7 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
     },
     close: async () => {
       // Before the queue: a backup by hand in it waits for the first rows too.
+      clearInterval(idleTimer);
       firstRows.giveUp();
       await queue;
       await context.signIn.close();

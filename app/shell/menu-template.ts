@@ -84,6 +84,8 @@ export function menuTemplate(actions: MenuActions, options: MenuOptions): MenuIt
         separator,
         { label: menuText.chooseFleet, accelerator: 'CommandOrControl+O', click: () => send('choose-fleet') },
         separator,
+        { label: menuText.lock, accelerator: 'CommandOrControl+L', click: () => send('lock') },
+        separator,
         { role: 'quit', label: menuText.quit, accelerator: 'CommandOrControl+Q' },
       ],
     },

@@ -5,6 +5,7 @@ export const menuText = {
   file: '&File',
   takeIn: 'Take a vehicle in',
   chooseFleet: 'Open another fleet folder…',
+  lock: 'Lock the desk',
   quit: 'Quit',
   edit: '&Edit',
   undoTyping: 'Undo typing',

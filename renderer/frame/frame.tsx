@@ -1,7 +1,9 @@
 // The frame around the screens: top bar, the screen of the route, status line, messages. Knows which screens there are, not what is in them.
 import './frame.css';
 import { useEffect, useRef, useState } from 'react';
-import { deskStore, deskTroubleStore, readDesk } from '../state/desk-store.ts';
+import { LockedCover } from '../screens/sign-in/locked-cover.tsx';
+import { SignInDialog } from '../screens/sign-in/sign-in-dialog.tsx';
+import { deskStore, deskTroubleStore, lockedStore, readDesk } from '../state/desk-store.ts';
 import { routeStore } from '../state/route-store.ts';
 import { useStore } from '../state/store.ts';
 import { frameText } from '../text/frame.ts';
@@ -35,6 +37,7 @@ function Opening() {
 
 export function Frame() {
   const desk = useStore(deskStore);
+  const locked = useStore(lockedStore);
   const route = useStore(routeStore);
   const [showsKeys, setShowsKeys] = useState(false);
   const main = useRef<HTMLElement>(null);
@@ -50,19 +53,27 @@ export function Frame() {
     if (document.activeElement === null || document.activeElement === document.body) main.current?.focus();
   }, [place]);
   if (desk === null) return <Opening />;
+  // Locked from the start: there is nothing to cover.
+  if (desk.signIn.isLocked) return <LockedCover desk={locked ?? desk} hasDraftsBelow={false} />;
+  // Somebody else who signed in begins with nothing of what was typed before.
+  const holder = desk.signIn.signedInId ?? 'open';
   return (
-    <div className="frame">
-      <HatchPatterns />
-      <button type="button" className="skip-link" onClick={() => main.current?.focus()}>
-        {frameText.skipToScreen}
-      </button>
-      <TopBar desk={desk} route={route} />
-      <main key={place} id="screen" ref={main} className={`screen is-${screen}`} tabIndex={-1}>
-        <Screen route={route} />
-      </main>
-      <StatusLine desk={desk} onShowKeys={() => setShowsKeys(true)} />
-      <NoticeArea />
-      {showsKeys && <KeysDialog onClose={() => setShowsKeys(false)} />}
-    </div>
+    <>
+      {locked !== null && <LockedCover desk={locked} hasDraftsBelow />}
+      <div className="frame" hidden={locked !== null}>
+        <HatchPatterns />
+        <button type="button" className="skip-link" onClick={() => main.current?.focus()}>
+          {frameText.skipToScreen}
+        </button>
+        <TopBar desk={desk} route={route} />
+        <main key={`${holder} ${place}`} id="screen" ref={main} className={`screen is-${screen}`} tabIndex={-1}>
+          <Screen route={route} />
+        </main>
+        <StatusLine desk={desk} onShowKeys={() => setShowsKeys(true)} />
+        <NoticeArea />
+        {showsKeys && <KeysDialog onClose={() => setShowsKeys(false)} />}
+        <SignInDialog desk={desk} />
+      </div>
+    </>
   );
 }

@@ -1,11 +1,11 @@
 // The top bar: the screens, the fleet, undo and redo, who is at the desk.
 import type { MouseEvent } from 'react';
 import type { Desk } from '../../app/contract/views.ts';
-import { askDesk, redo, undo } from '../state/desk-store.ts';
+import { AtTheDesk } from '../screens/sign-in/at-the-desk.tsx';
+import { redo, undo } from '../state/desk-store.ts';
 import { goTo, type Route, screensInOrder } from '../state/route-store.ts';
 import { hasShopDrafts, shopStore } from '../state/shop-store.ts';
 import { useStore } from '../state/store.ts';
-import { roleNames } from '../text/common.ts';
 import { frameText } from '../text/frame.ts';
 import { Button } from '../ui/button.tsx';
 
@@ -72,25 +72,6 @@ function UndoButtons({ desk }: { readonly desk: Desk }) {
   );
 }
 
-function PersonSelect({ desk }: { readonly desk: Desk }) {
-  const people = desk.people.filter((person) => person.isActive || person.id === desk.person.id);
-  return (
-    <label className="bar-field">
-      <span>{frameText.atTheDesk}</span>
-      <select
-        value={desk.person.id}
-        onChange={(event) => void askDesk('desk:set-person', { personId: event.currentTarget.value })}
-      >
-        {people.map(({ id, name, role }) => (
-          <option key={id} value={id}>
-            {`${name}, ${roleNames[role]}`}
-          </option>
-        ))}
-      </select>
-    </label>
-  );
-}
-
 export function TopBar({ desk, route }: { readonly desk: Desk; readonly route: Route }) {
   return (
     <header className="top-bar">
@@ -104,7 +85,7 @@ export function TopBar({ desk, route }: { readonly desk: Desk; readonly route: R
       )}
       <ScreenLinks route={route} desk={desk} />
       <UndoButtons desk={desk} />
-      <PersonSelect desk={desk} />
+      <AtTheDesk desk={desk} />
     </header>
   );
 }

@@ -2,11 +2,12 @@
 import { type RefObject, useEffect } from 'react';
 import type { EventPayload } from '../../app/contract/events.ts';
 import { on } from '../bridge.ts';
-import { askDesk, deskStore, redo, undo } from '../state/desk-store.ts';
+import { askDesk, deskStore, lockedStore, redo, undo } from '../state/desk-store.ts';
 import { askForSearch } from '../state/lot-store.ts';
 import { notify } from '../state/notice-store.ts';
 import { goTo, routeStore, screensInOrder } from '../state/route-store.ts';
 import { forgetShop } from '../state/shop-store.ts';
+import { lockNow } from '../state/sign-in-store.ts';
 import { lotText } from '../text/lot.ts';
 
 type Command = EventPayload<'menu:chosen'>['command'];
@@ -25,6 +26,8 @@ async function chooseFleet(): Promise<void> {
 }
 
 function run(command: Command): void {
+  // Nothing moves under the cover, or what is being typed there would be lost.
+  if (lockedStore.read() !== null && command !== 'choose-fleet') return;
   switch (command) {
     case 'undo':
       void undo();
@@ -39,6 +42,9 @@ function run(command: Command): void {
     case 'take-in':
       if (deskStore.read()?.person.role === 'manager') goTo({ screen: 'take-in' });
       else notify('problem', lotText.onlyManagersTakeIn);
+      return;
+    case 'lock':
+      void lockNow();
       return;
     case 'choose-fleet':
       void chooseFleet();
@@ -71,6 +77,7 @@ export function commandOfKey(event: KeyboardEvent): Command | 'keys' | 'leave' |
   if (event.altKey && !event.ctrlKey && !event.metaKey) return screenKeys[key] ?? null;
   if (event.ctrlKey || event.metaKey) {
     if (key === 'f') return 'find';
+    if (key === 'l') return 'lock';
     if (isTyping) return null;
     if (key === 'z') return event.shiftKey ? 'redo' : 'undo';
     return key === 'y' ? 'redo' : null;
@@ -93,7 +100,7 @@ export function useCommands({
     const onKeyDown = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.isComposing) return;
       const command = commandOfKey(event);
-      if (command === null) return;
+      if (command === null || lockedStore.read() !== null) return;
       event.preventDefault();
       if (command === 'keys') setShowsKeys(true);
       else if (command !== 'leave') run(command);

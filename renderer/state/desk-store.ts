@@ -6,18 +6,39 @@ import { errorSentence } from '../text/errors.ts';
 import { frameText } from '../text/frame.ts';
 import { notify } from './notice-store.ts';
 import { goTo } from './route-store.ts';
-import { createStore, useStore } from './store.ts';
+import { createStore, forgetStores, useStore } from './store.ts';
 
 /** Null until the first answer. */
 export const deskStore = createStore<Desk | null>(null);
+/** The desk while it is locked, with the list of names; null while it is open. */
+export const lockedStore = createStore<Desk | null>(null);
 /** The instant of the last save that this window knows of; null before one. */
 export const savedAtStore = createStore<string | null>(null);
 /** Why the desk could not be read; null when it could. */
 export const deskTroubleStore = createStore<string | null>(null);
 
+/**
+ * Every desk that comes from the main process. What a locked one covers stays as it was, with what was being typed, until the same person
+ * is back; when somebody else signs in or out, all that the page holds is dropped.
+ */
+function receive(desk: Desk): void {
+  const before = deskStore.read();
+  const isLocked = desk.signIn.isLocked;
+  if (!isLocked && before !== null && isSomebodyElse(before, desk)) {
+    forgetStores([deskStore, lockedStore, deskTroubleStore]);
+  }
+  if (!isLocked || before === null) deskStore.set(desk);
+  lockedStore.set(isLocked ? desk : null);
+}
+
+function isSomebodyElse(before: Desk, after: Desk): boolean {
+  const isBySecret = before.signIn.signedInId !== null || after.signIn.signedInId !== null;
+  return isBySecret && before.person.id !== after.person.id;
+}
+
 /** Takes the desk that came with an answer, and the instant of the save where the answer was one. */
 export function takeDesk(desk: Desk, savedAt?: string): void {
-  deskStore.set(desk);
+  receive(desk);
   if (savedAt !== undefined) savedAtStore.set(savedAt);
 }
 
@@ -30,13 +51,13 @@ export function useDesk(): Desk {
 
 export async function readDesk(): Promise<void> {
   const answer = await ask('desk:read', {});
-  if (answer.ok) deskStore.set(answer.value);
+  if (answer.ok) receive(answer.value);
   deskTroubleStore.set(answer.ok ? null : errorSentence(answer.error));
 }
 
 /** Keeps the desk up to date from now on. */
 export function followDesk(): () => void {
-  return on('desk:changed', deskStore.set);
+  return on('desk:changed', receive);
 }
 
 type DeskChannel =
@@ -51,7 +72,7 @@ type DeskChannel =
 /** Asks for something that gives back the desk; says in a notice what stands against it. True when it was done. */
 export async function askDesk<Name extends DeskChannel>(name: Name, input: ChannelInput<Name>): Promise<boolean> {
   const answer = await ask<DeskChannel>(name, input);
-  if (answer.ok) deskStore.set(answer.value);
+  if (answer.ok) receive(answer.value);
   else notify('problem', errorSentence(answer.error));
   return answer.ok;
 }

@@ -23,6 +23,7 @@ import {
 } from '../../app/domain/fleet/shop.ts';
 import { type SaleTax, saleTaxSchema } from '../../app/domain/money/margin-tax.ts';
 import { type ValueLossCurve, valueLossCurveSchema } from '../../app/domain/money/value-loss.ts';
+import { type SignInRules, signInRulesSchema } from '../../app/domain/people/sign-in.ts';
 import { type TurnaroundSettings, turnaroundSettingsSchema } from '../../app/domain/time/turnaround-settings.ts';
 import { type WorkingCalendar, workingCalendarSchema } from '../../app/domain/time/working-calendar.ts';
 import type { ChangeProblem } from '../../app/domain/vehicle/change-problem.ts';
@@ -42,6 +43,7 @@ export const shopParts = [
   'valueLoss',
   'inspection',
   'supportRanges',
+  'signIn',
   'codeKinds',
   'filingRules',
   'daysUntilCodesAreDestroyed',
@@ -79,6 +81,7 @@ export type ShopDrafts = {
   readonly valueLoss: Blankable<ValueLossCurve> | null;
   readonly inspection: Blankable<InspectionSettings> | null;
   readonly supportRanges: Blankable<readonly SupportRange[]> | null;
+  readonly signIn: Blankable<SignInRules> | null;
   readonly codeKinds: Blankable<readonly CodeKindFacts[]> | null;
   readonly filingRules: Blankable<readonly FilingRule[]> | null;
   /** Null: not touched; empty while blank. */
@@ -100,6 +103,7 @@ export const noDrafts: ShopDrafts = {
   valueLoss: null,
   inspection: null,
   supportRanges: null,
+  signIn: null,
   codeKinds: null,
   filingRules: null,
   daysUntilCodesAreDestroyed: null,
@@ -128,6 +132,7 @@ export const partSchemas = {
   valueLoss: valueLossCurveSchema,
   inspection: inspectionSettingsSchema,
   supportRanges: supportRangesSchema,
+  signIn: signInRulesSchema,
   codeKinds: codeKindsSchema,
   filingRules: filingRulesSchema,
   daysUntilCodesAreDestroyed: daysUntilCodesAreDestroyedSchema,

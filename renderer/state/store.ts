@@ -8,6 +8,13 @@ export type Store<Value> = {
   readonly subscribe: (listener: () => void) => () => void;
 };
 
+const forgetters = new Map<object, () => void>();
+
+/** Puts every store back to its first value, but those: somebody else is at the desk. */
+export function forgetStores(kept: readonly object[]): void {
+  for (const [store, forget] of forgetters) if (!kept.includes(store)) forget();
+}
+
 export function createStore<Value>(first: Value): Store<Value> {
   let value = first;
   const listeners = new Set<() => void>();
@@ -16,7 +23,7 @@ export function createStore<Value>(first: Value): Store<Value> {
     value = next;
     for (const listener of [...listeners]) listener();
   };
-  return {
+  const store: Store<Value> = {
     read: () => value,
     set,
     update: (change) => set(change(value)),
@@ -25,6 +32,8 @@ export function createStore<Value>(first: Value): Store<Value> {
       return () => listeners.delete(listener);
     },
   };
+  forgetters.set(store, () => set(first));
+  return store;
 }
 
 /** The store's value; the component is drawn again when it changes. */

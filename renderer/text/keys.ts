@@ -13,6 +13,7 @@ export const keyGroups: readonly {
       { key: 'Ctrl+Z', does: 'Undo the last saved change; inside a text field, the typing' },
       { key: 'Ctrl+Shift+Z  or  Ctrl+Y', does: 'Do it again' },
       { key: 'F9  Shift+F9', does: 'Undo and redo a saved change, also inside a text field' },
+      { key: 'Ctrl+L', does: 'Lock the desk; where nobody has to sign in, sign out' },
       { key: 'Esc', does: 'Leave the field or the dialog; then back to the Lot' },
       { key: '?', does: 'This list' },
     ],

@@ -36,6 +36,7 @@ export const setupText = {
     valueLoss: 'Value lost with age',
     inspection: 'Inspections',
     supportRanges: 'Supply while programming',
+    signIn: 'Signing in',
     codeKinds: 'Kinds of codes',
     filingRules: 'Forms to file about codes',
     daysUntilCodesAreDestroyed: 'Codes after the sale',

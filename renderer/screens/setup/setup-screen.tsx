@@ -5,9 +5,11 @@ import type { Desk } from '../../../app/contract/views.ts';
 import { useDesk } from '../../state/desk-store.ts';
 import { goTo } from '../../state/route-store.ts';
 import { readShop, shopStore } from '../../state/shop-store.ts';
+import { askToSignIn } from '../../state/sign-in-store.ts';
 import { useStore } from '../../state/store.ts';
 import { roleNames } from '../../text/common.ts';
 import { setupText } from '../../text/setup.ts';
+import { signInText } from '../../text/sign-in.ts';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { Facts } from '../../ui/facts.tsx';
@@ -20,10 +22,13 @@ import { DealerSection } from './dealer-section.tsx';
 import { CodesAfterSaleSection, FilingSection } from './filing-section.tsx';
 import { FundingSection } from './funding-section.tsx';
 import { InspectionSection } from './inspection-section.tsx';
+import { OwnSecretSection } from './own-secret-section.tsx';
 import { PeopleSection } from './people-section.tsx';
 import { RatesSection } from './rates-section.tsx';
 import { RulePackSection } from './rule-pack-section.tsx';
+import { SecretsSection } from './secrets-section.tsx';
 import { SellingSection } from './selling-section.tsx';
+import { SignInSection } from './sign-in-section.tsx';
 import { SupportSection } from './support-section.tsx';
 import { TaxSection } from './tax-section.tsx';
 import { TurnaroundSection } from './turnaround-section.tsx';
@@ -36,6 +41,7 @@ function ForEverybody({ desk }: { readonly desk: Desk }) {
   return (
     <>
       <p className="setup-hint">{setupText.onlyManagers}</p>
+      <OwnSecretSection desk={desk} />
       {shop !== null && (
         <div className="setup-columns">
           <section className="setup-section">
@@ -73,7 +79,14 @@ function Sections({ desk }: { readonly desk: Desk }) {
   const state = useStore(shopStore);
   const personId = desk.person.id;
   // biome-ignore lint/correctness/useExhaustiveDependencies: another person at the desk may see more or less.
-  useEffect(() => void readShop(), [personId]);
+  useEffect(() => void readShop(), [personId, desk.seesMoney]);
+  if (!desk.seesMoney)
+    return (
+      <EmptyState
+        sentence={signInText.moneyWaits}
+        action={<Button onPress={askToSignIn}>{signInText.signIn}</Button>}
+      />
+    );
   if (state.view === null)
     return state.trouble === '' ? (
       <p className="quiet">{setupText.reading}</p>
@@ -125,6 +138,13 @@ function Sections({ desk }: { readonly desk: Desk }) {
         <div>
           <FilingSection {...section} kept={shop.filingRules} />
           <CodesAfterSaleSection {...section} kept={shop.daysUntilCodesAreDestroyed} />
+        </div>
+      </div>
+      <div className="setup-columns">
+        <SignInSection {...section} kept={shop.signIn} managerHasSecret={desk.signIn.managerHasSecret} />
+        <div>
+          <SecretsSection desk={desk} />
+          <OwnSecretSection desk={desk} />
         </div>
       </div>
       <VaultSection desk={desk} />

@@ -2,11 +2,11 @@
 import './waiting.css';
 import { useCallback, useState } from 'react';
 import type { WaitingLineView, WaitingView } from '../../../app/contract/waiting-view.ts';
-import { rightsOf } from '../../../app/domain/people/role-rights.ts';
 import { ask } from '../../bridge.ts';
 import { useDesk } from '../../state/desk-store.ts';
 import { notify } from '../../state/notice-store.ts';
 import { listOfKind } from '../../state/record-chase.ts';
+import { rightsHere } from '../../state/rights-here.ts';
 import { useStore } from '../../state/store.ts';
 import { useReading } from '../../state/use-reading.ts';
 import { errorSentence } from '../../text/errors.ts';
@@ -50,7 +50,7 @@ function List({ view }: { readonly view: WaitingView }) {
   const { today, seesMoney, person, readOnlyReason } = desk;
   const [chased, setChased] = useState<WaitingLineView | null>(null);
   const onChase = useCallback((line: WaitingLineView) => setChased(line), []);
-  const { puts } = rightsOf(person.role);
+  const { puts } = rightsHere(person.role);
   const mayChase = (line: WaitingLineView) => readOnlyReason === null && puts.includes(listOfKind[line.kind]);
   const found = text.found(view.lines.length, view.vehicles);
   const due = view.lines.filter(({ chaseOn }) => chaseOn <= today).length;
