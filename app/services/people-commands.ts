@@ -47,6 +47,8 @@ export async function signIn(
   // What one person did is not for the next one to take back unseen.
   if (before !== personId) context.undo.clear();
   context.deps.deskSettings.change({ personId });
+  // In this order: the page drops what the other person left before it reads anew.
+  context.deps.emit('desk:changed', context.desk());
   context.deps.emit('lot:all-changed', {});
   return ok(context.desk());
 }

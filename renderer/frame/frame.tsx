@@ -3,7 +3,7 @@ import './frame.css';
 import { useEffect, useRef, useState } from 'react';
 import { LockedCover } from '../screens/sign-in/locked-cover.tsx';
 import { SignInDialog } from '../screens/sign-in/sign-in-dialog.tsx';
-import { deskStore, deskTroubleStore, lockedStore, readDesk } from '../state/desk-store.ts';
+import { deskStore, deskTroubleStore, handOversStore, lockedStore, readDesk } from '../state/desk-store.ts';
 import { routeStore } from '../state/route-store.ts';
 import { useStore } from '../state/store.ts';
 import { frameText } from '../text/frame.ts';
@@ -38,6 +38,7 @@ function Opening() {
 export function Frame() {
   const desk = useStore(deskStore);
   const locked = useStore(lockedStore);
+  const handOvers = useStore(handOversStore);
   const route = useStore(routeStore);
   const [showsKeys, setShowsKeys] = useState(false);
   const main = useRef<HTMLElement>(null);
@@ -55,8 +56,6 @@ export function Frame() {
   if (desk === null) return <Opening />;
   // Locked from the start: there is nothing to cover.
   if (desk.signIn.isLocked) return <LockedCover desk={locked ?? desk} hasDraftsBelow={false} />;
-  // Somebody else who signed in begins with nothing of what was typed before.
-  const holder = desk.signIn.signedInId ?? 'open';
   return (
     <>
       {locked !== null && <LockedCover desk={locked} hasDraftsBelow />}
@@ -66,7 +65,7 @@ export function Frame() {
           {frameText.skipToScreen}
         </button>
         <TopBar desk={desk} route={route} />
-        <main key={`${holder} ${place}`} id="screen" ref={main} className={`screen is-${screen}`} tabIndex={-1}>
+        <main key={`${handOvers} ${place}`} id="screen" ref={main} className={`screen is-${screen}`} tabIndex={-1}>
           <Screen route={route} />
         </main>
         <StatusLine desk={desk} onShowKeys={() => setShowsKeys(true)} />

@@ -12,6 +12,8 @@ import { createStore, forgetStores, useStore } from './store.ts';
 export const deskStore = createStore<Desk | null>(null);
 /** The desk while it is locked, with the list of names; null while it is open. */
 export const lockedStore = createStore<Desk | null>(null);
+/** How often somebody else has signed in or out: what was drawn for one of them is not drawn on for the next. */
+export const handOversStore = createStore(0);
 /** The instant of the last save that this window knows of; null before one. */
 export const savedAtStore = createStore<string | null>(null);
 /** Why the desk could not be read; null when it could. */
@@ -25,7 +27,8 @@ function receive(desk: Desk): void {
   const before = deskStore.read();
   const isLocked = desk.signIn.isLocked;
   if (!isLocked && before !== null && isSomebodyElse(before, desk)) {
-    forgetStores([deskStore, lockedStore, deskTroubleStore]);
+    forgetStores([deskStore, lockedStore, deskTroubleStore, handOversStore]);
+    handOversStore.update((count) => count + 1);
   }
   if (!isLocked || before === null) deskStore.set(desk);
   lockedStore.set(isLocked ? desk : null);

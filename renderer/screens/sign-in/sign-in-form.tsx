@@ -37,9 +37,11 @@ function NameRow({
           if (event.detail > 0) onGoOn();
         }}
         onKeyDown={(event) => {
-          if (event.key !== 'Enter') return;
-          event.preventDefault();
-          onGoOn();
+          if (event.key === 'Enter') event.preventDefault();
+          // A letter or digit is the beginning of the secret: it goes where the focus is by the time it is typed.
+          const isTyped =
+            event.key.length === 1 && event.key !== ' ' && !event.ctrlKey && !event.altKey && !event.metaKey;
+          if (event.key === 'Enter' || isTyped) onGoOn();
         }}
       />
       <span className="name-of">{name}</span>
@@ -67,7 +69,11 @@ export function SignInForm({
   const field = useRef<HTMLInputElement>(null);
   const chosen = people.find(({ id }) => id === chosenId) ?? people[0];
   const { left, askAgain } = useWait(chosen?.id ?? null);
-  useEffect(() => field.current?.focus(), []);
+  useEffect(() => {
+    // Read by a dialog that opens around this only now.
+    field.current?.setAttribute('autofocus', '');
+    field.current?.focus();
+  }, []);
   if (chosen === undefined) return <p>{text.nobodyActive}</p>;
   const choose = (id: string) => {
     setChosenId(id);
@@ -88,6 +94,7 @@ export function SignInForm({
       return;
     }
     setIsTrying(true);
+    setRefusal('');
     const sentence = await signIn(chosen.id, secret);
     setSecret('');
     setIsTrying(false);
