@@ -5,5 +5,6 @@ import { type Rights, rightsOf } from '../../app/domain/people/role-rights.ts';
 import { deskStore } from './desk-store.ts';
 
 export function rightsHere(role: Role): Rights {
-  return rightsWithin(rightsOf(role), { mayWork: true, seesMoney: deskStore.read()?.seesMoney ?? false });
+  // Before there is a desk no screen is drawn.
+  return rightsWithin(rightsOf(role), { mayWork: true, seesMoney: deskStore.read()?.seesMoney ?? true });
 }

@@ -1,4 +1,5 @@
 // The rights of a role as far as signing in has opened them: nothing at a locked desk, no money where that waits for signing in. Pure.
+import type { SheetKind } from '../sheets/sheet.ts';
 import type { FactList, Section } from '../vehicle/change.ts';
 import { type Rights, rightsOf } from './role-rights.ts';
 import type { Access } from './sign-in.ts';
@@ -21,6 +22,9 @@ const noRights: Rights = {
 const listsWithMoney: readonly FactList[] = ['otherCosts', 'sublets'];
 const sectionsWithMoney: readonly Section[] = ['purchase', 'targets', 'sale'];
 
+/** Sheets of the manager alone on which no amount stands; any other of them is taken to tell of money. */
+const ownWithoutMoney: readonly SheetKind[] = ['code-letter'];
+
 function withoutMoney(rights: Rights): Rights {
   const isWithout = (list: FactList) => !listsWithMoney.includes(list);
   const others = [rightsOf('technician'), rightsOf('sales')];
@@ -30,7 +34,9 @@ function withoutMoney(rights: Rights): Rights {
     puts: rights.puts.filter(isWithout),
     removes: rights.removes.filter(isWithout),
     sets: rights.sets.filter((section) => !sectionsWithMoney.includes(section)),
-    prints: rights.prints.filter((kind) => others.some(({ prints }) => prints.includes(kind))),
+    prints: rights.prints.filter(
+      (kind) => ownWithoutMoney.includes(kind) || others.some(({ prints }) => prints.includes(kind)),
+    ),
     printsOfFleet: rights.printsOfFleet.filter((kind) => others.some((role) => role.printsOfFleet.includes(kind))),
   };
 }
