@@ -6,6 +6,7 @@ import { takeInVehicle } from '../domain/vehicle/take-in.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Telling } from '../storage/fleet-history.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
+import { destroyCodesOfRemoved } from './destroy-overdue-codes.ts';
 import { refusalOf, withHiddenKept } from './role-rules.ts';
 import type { Step } from './undo-stack.ts';
 
@@ -80,6 +81,7 @@ export async function changeVehicle(
   if (!saved.ok) return refuseStorage(saved.error);
   const label = `${nameOf(kept.data)}: ${what}`;
   context.undo.push({ vehicleId: input.id, label, what, before: kept.data, after: saved.value.data });
+  await destroyCodesOfRemoved(context, kept.data, saved.value.data);
   context.emitRow(input.id);
   return ok({ view: context.view(saved.value), desk: context.desk() });
 }
@@ -144,5 +146,7 @@ export async function redo(context: DeskContext): Answer<ChannelOutput<'edit:red
   const done = await bringAll(context, step, 'after', context.telling('redo', step.what));
   if (!done.ok) return refuseStorage(done.error);
   context.undo.wasRedone();
+  for (const { before, after } of [step, ...(step.further ?? [])])
+    if (before !== null && after !== null) await destroyCodesOfRemoved(context, before, after);
   return ok({ vehicleId: step.vehicleId, desk: context.desk() });
 }

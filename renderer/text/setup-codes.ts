@@ -67,7 +67,8 @@ export const setupCodesText = {
   removeFiling: (name: string) => `Remove ${name}`,
   ofFiling: (label: string, row: number) => `${label}, form ${row}`,
 
-  daysHint: 'The record keeps that there was a code. The code itself is gone then, for everybody.',
+  daysHint:
+    'Counted from the sale, or from the day on which a vehicle was taken out of the fleet. The record keeps that there was a code. The code itself is gone then, for everybody.',
   days: 'Days after the sale until a kept code is destroyed',
   daysUnit: (days: number) => plural(days, 'day', 'days').replace(/^\d+ /, ''),
 } as const;

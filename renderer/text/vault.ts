@@ -63,6 +63,10 @@ export const vaultText = {
   destroyWhy: 'Why it is destroyed',
   destroyHint: 'It cannot be brought back here. Copies of the fleet folder made earlier still hold it, sealed.',
   destroy: 'Destroy',
+  removeTitle: (name: string) => `Remove the request: ${name}`,
+  removeHint:
+    'A code is kept for this request. It is destroyed with it. Undo brings the request back, but not the code.',
+  removeBoth: 'Remove it and destroy the code',
   replace: 'Keep another one instead …',
 } as const;
 

@@ -62,7 +62,8 @@ export const detailsText = {
   vin: 'VIN',
   keptBecause: 'VIN kept because',
   withdraw: 'Take it out of the fleet',
-  withdrawTip: 'For a vehicle that was taken in by mistake. Undo brings it back.',
+  withdrawTip:
+    'For a vehicle that was taken in by mistake. Undo brings it back. Codes kept for it are destroyed after the days set in Setup.',
   withdrawn: (stockNumber: string) => `${stockNumber} was taken out of the fleet.`,
 } as const;
 

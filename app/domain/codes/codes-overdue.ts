@@ -1,23 +1,33 @@
-// Which kept codes have to be destroyed, because their vehicle was sold long enough ago. Pure; knows no code.
+// Which kept codes have to be destroyed, because their vehicle was sold or taken out of the fleet long enough ago, or their request was
+// removed. Pure; knows no code.
 import { addDays, type Day } from '../shared/day.ts';
 
-type Kept = { readonly vehicleId: string };
-type Sold = { readonly sale: { readonly soldOn: Day } | null };
+/** Where a code belongs, as far as is known without opening it. */
+export type PlaceOfCode =
+  | { readonly in: 'fleet'; readonly soldOn: Day | null; readonly hasRequest: boolean }
+  | { readonly in: 'withdrawn'; readonly withdrawnOn: Day }
+  /** Neither in the fleet nor known to be taken out: its record may be in quarantine. */
+  | { readonly in: 'nowhere' };
 
-/** The day from which a code of a vehicle sold on `soldOn` is not kept any more; 0 days: from the day of the sale. */
-export function codesDestroyedOn(soldOn: Day, daysUntilDestroyed: number): Day {
-  return addDays(soldOn, daysUntilDestroyed);
+export type WhyDestroyed = 'sold' | 'withdrawn' | 'no-request';
+
+/** The day from which a code of a vehicle sold, or taken out, on `endedOn` is not kept any more; 0 days: from that day. */
+export function codesDestroyedOn(endedOn: Day, daysUntilDestroyed: number): Day {
+  return addDays(endedOn, daysUntilDestroyed);
 }
 
-/** Codes whose time is over on `today`. Those of vehicles that are not in the fleet are left: their record may be in quarantine. */
-export function codesOverdue<Code extends Kept>(
-  held: readonly Code[],
-  vehicleOf: (id: string) => Sold | null,
-  daysUntilDestroyed: number,
-  today: Day,
-): readonly Code[] {
-  return held.filter(({ vehicleId }) => {
-    const sale = vehicleOf(vehicleId)?.sale ?? null;
-    return sale !== null && codesDestroyedOn(sale.soldOn, daysUntilDestroyed) <= today;
-  });
+/**
+ * Why a code is not kept any longer on `today`; null while it is. Own rule: the shop's days count from the sale, or from the day on which
+ * the vehicle was taken out of the fleet; a code whose request is gone from a vehicle of the fleet opens nothing that anybody asked for.
+ */
+export function whyDestroyed(place: PlaceOfCode, daysUntilDestroyed: number, today: Day): WhyDestroyed | null {
+  switch (place.in) {
+    case 'nowhere':
+      return null;
+    case 'withdrawn':
+      return codesDestroyedOn(place.withdrawnOn, daysUntilDestroyed) <= today ? 'withdrawn' : null;
+    case 'fleet':
+      if (!place.hasRequest) return 'no-request';
+      return place.soldOn !== null && codesDestroyedOn(place.soldOn, daysUntilDestroyed) <= today ? 'sold' : null;
+  }
 }

@@ -7,6 +7,7 @@ import { type CodeRequestDraft, codeRequestDraftSchema } from '../../../../app/d
 import { failsSince } from '../../../../app/domain/codes/request-life.ts';
 import { capitalised } from '../../../../app/domain/sheets/sheet-words.ts';
 import { newIdentifier } from '../../../state/new-identifier.ts';
+import { useKeptCodes } from '../../../state/vault-store.ts';
 import { codeText } from '../../../text/codes.ts';
 import { sayDay } from '../../../text/say-day.ts';
 import { vaultText } from '../../../text/vault.ts';
@@ -23,6 +24,7 @@ import { CodeNext } from './code-next.tsx';
 import { codeState, instantOn } from './code-state.ts';
 import { CodeValueCell } from './code-value-cell.tsx';
 import { CodeValueDialogs } from './code-value-dialogs.tsx';
+import { RemoveWithCode } from './remove-with-code.tsx';
 import { useCodesUsual } from './use-codes-usual.ts';
 
 const codeRequestKind: FactKind<CodeRequestDraft, CodeRequestValue> = {
@@ -54,6 +56,7 @@ export function CodesSection() {
     view.revision,
     requests.some((request) => !isOver(request)),
   );
+  const keptCodes = useKeptCodes();
   const now = instantOn(today, new Date());
   const mayAll = canPut('codeRequests');
   const nameOf = (request: CodeRequestDraft) => capitalised(codeName(request, kinds));
@@ -125,6 +128,11 @@ export function CodesSection() {
               ...(focus === undefined ? {} : { thenFocus: focus }),
             };
           })
+      }
+      beforeRemoving={(request, answers) =>
+        keptCodes?.codes.some(({ requestId, state }) => requestId === request.id && state === 'held') ? (
+          <RemoveWithCode name={nameOf(request)} {...answers} />
+        ) : null
       }
       form={(edit) => <CodeForm edit={edit} />}
     >

@@ -1,5 +1,5 @@
 // The form of one fact of a list: holds its draft, saves it as one change, removes it with the way back in the message.
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 import { undo } from '../../../state/desk-store.ts';
 import { notify } from '../../../state/notice-store.ts';
 import { type Editing, useEditDraft } from '../../../state/use-edit-draft.ts';
@@ -45,6 +45,9 @@ export async function removeFact<Fact extends Identified, Value extends Identifi
   return true;
 }
 
+/** What a question before removing is answered with. */
+export type RemoveAnswers = { readonly onRemove: () => void; readonly onKeep: () => void };
+
 export type FactFormProps<Fact extends Identified, Value extends Identified> = {
   readonly kind: FactKind<Fact, Value>;
   readonly fact: Fact;
@@ -53,6 +56,8 @@ export type FactFormProps<Fact extends Identified, Value extends Identified> = {
   readonly entry: OpenEntry;
   readonly onSaved: () => void;
   readonly onClosed: () => void;
+  /** What has to be agreed to before it is removed, drawn over the page; null where nothing has. */
+  readonly beforeRemoving?: ((fact: Fact, answers: RemoveAnswers) => ReactNode) | undefined;
   readonly children: (edit: Editing<Value>, fact: Fact) => ReactNode;
 };
 
@@ -64,29 +69,36 @@ export function FactForm<Fact extends Identified, Value extends Identified>(prop
     save: (finished) => state.change(kind.toChange(finished)),
     ...(kind.finish ? { finish: kind.finish } : {}),
   });
+  const [isAsked, setIsAsked] = useState(false);
   const remove = async () => {
+    setIsAsked(false);
     if (!(await removeFact(state, kind, fact, name))) return;
     edit.putBack();
     onClosed();
   };
+  const question =
+    props.beforeRemoving?.(fact, { onRemove: () => void remove(), onKeep: () => setIsAsked(false) }) ?? null;
   return (
-    <EntryForm
-      label={entry.isNew ? ledgerText.newEntry(name) : ledgerText.entry(name)}
-      edit={edit}
-      saveLabel={entry.isNew ? ledgerText.saveNew : ledgerText.save}
-      onSaved={onSaved}
-      onPutBack={onClosed}
-      focusOn={entry.focusOn}
-      asked={entry.asked}
-      more={
-        !entry.isNew && state.canRemove(kind.list) ? (
-          <Button kind="quiet" onPress={() => void remove()}>
-            {ledgerText.remove}
-          </Button>
-        ) : undefined
-      }
-    >
-      {children(edit, fact)}
-    </EntryForm>
+    <>
+      <EntryForm
+        label={entry.isNew ? ledgerText.newEntry(name) : ledgerText.entry(name)}
+        edit={edit}
+        saveLabel={entry.isNew ? ledgerText.saveNew : ledgerText.save}
+        onSaved={onSaved}
+        onPutBack={onClosed}
+        focusOn={entry.focusOn}
+        asked={entry.asked}
+        more={
+          !entry.isNew && state.canRemove(kind.list) ? (
+            <Button kind="quiet" onPress={() => (question === null ? void remove() : setIsAsked(true))}>
+              {ledgerText.remove}
+            </Button>
+          ) : undefined
+        }
+      >
+        {children(edit, fact)}
+      </EntryForm>
+      {isAsked && question}
+    </>
   );
 }

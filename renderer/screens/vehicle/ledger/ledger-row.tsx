@@ -3,7 +3,7 @@ import type { MouseEvent, ReactNode } from 'react';
 import type { Editing } from '../../../state/use-edit-draft.ts';
 import { ledgerText } from '../../../text/vehicle.ts';
 import { Button } from '../../../ui/button.tsx';
-import { FactForm } from './fact-form.tsx';
+import { FactForm, type FactFormProps } from './fact-form.tsx';
 import type { FactKind, Identified } from './fact-kind.ts';
 import type { OpenEntry } from './open-entries.ts';
 
@@ -37,6 +37,7 @@ export type LedgerRowProps<Fact extends Identified, Value extends Identified> = 
   readonly onToggle: () => void;
   readonly onAction: (action: QuickAction<Fact>) => void;
   readonly onClosed: () => void;
+  readonly beforeRemoving?: FactFormProps<Fact, Value>['beforeRemoving'];
   readonly form: (edit: Editing<Value>, fact: Fact) => ReactNode;
 };
 
@@ -98,7 +99,15 @@ export function LedgerRow<Fact extends Identified, Value extends Identified>(pro
       {entry !== null && (
         <tr className="ledger-form-row">
           <td colSpan={columns.length + 1}>
-            <FactForm kind={kind} fact={fact} name={name} entry={entry} onSaved={onClosed} onClosed={onClosed}>
+            <FactForm
+              kind={kind}
+              fact={fact}
+              name={name}
+              entry={entry}
+              onSaved={onClosed}
+              onClosed={onClosed}
+              beforeRemoving={props.beforeRemoving}
+            >
               {form}
             </FactForm>
           </td>

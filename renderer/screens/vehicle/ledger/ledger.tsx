@@ -9,7 +9,7 @@ import { EmptyState } from '../../../ui/empty-state.tsx';
 import { holdingIn, type SectionKey } from '../page/sections.ts';
 import { useVehicle } from '../page/vehicle-context.ts';
 import { VehicleSection } from '../page/vehicle-section.tsx';
-import { draftKey, FactForm } from './fact-form.tsx';
+import { draftKey, FactForm, type RemoveAnswers } from './fact-form.tsx';
 import { type FactKind, type Identified, type Kept, withoutStamp } from './fact-kind.ts';
 import { type LedgerColumn, LedgerRow, type QuickAction } from './ledger-row.tsx';
 import { closeEntry, openEntry, useOpenEntry } from './open-entries.ts';
@@ -29,6 +29,8 @@ export type LedgerProps<Fact extends Identified, Value extends Identified> = {
   readonly quickActions?: (fact: Fact) => readonly QuickAction<Fact>[];
   readonly isDone?: (fact: Fact) => boolean;
   readonly form: (edit: Editing<Value>, fact: Fact) => ReactNode;
+  /** A dialog to be agreed to before a fact is removed; null where none is needed. */
+  readonly beforeRemoving?: (fact: Fact, answers: RemoveAnswers) => ReactNode;
   readonly aside?: ReactNode;
   /** Right under the head: a caution. */
   readonly children?: ReactNode;
@@ -145,6 +147,7 @@ export function Ledger<Fact extends Identified, Value extends Identified>(props:
                   onToggle={() => (isOpen ? closeEntry(place) : openEntry(place, fact.id))}
                   onAction={(action) => void act(fact, action)}
                   onClosed={() => closeRow(fact.id)}
+                  beforeRemoving={props.beforeRemoving}
                   form={form}
                 />
               );
