@@ -4,6 +4,7 @@ import { randomUUID } from 'node:crypto';
 import { hostname, userInfo } from 'node:os';
 import { app, clipboard, session } from 'electron';
 import { openDeskSession } from './services/desk-session.ts';
+import { archiveDialogs } from './shell/archive-dialogs.ts';
 import { awaitDriverSwitch, driverAttached } from './shell/await-driver.ts';
 import { localToday, presentInstant } from './shell/clock.ts';
 import {
@@ -72,6 +73,7 @@ async function startProgram(): Promise<void> {
         appVersion: app.getVersion(),
         outside: {
           ...sheetDialogs(window),
+          ...archiveDialogs(window),
           chooseFolder: () => chooseFolder(window),
           openFile,
           showFolder,

@@ -18,6 +18,7 @@ export const appErrorCodeSchema = z.enum([
   'printing-failed',
   'no-sheet',
   'bad-list',
+  'bad-archive',
   'unexpected',
 ]);
 export type AppErrorCode = z.infer<typeof appErrorCodeSchema>;

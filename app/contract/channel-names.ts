@@ -44,6 +44,8 @@ export const channelNames = [
   'sheet:find-mark',
   'calendar:places',
   'calendar:suggest-holidays',
+  'archive:write',
+  'archive:open',
   'list:look',
   'list:try',
   'list:take-in',

@@ -29,6 +29,7 @@ import { turnaroundSettingsSchema } from '../domain/time/turnaround-settings.ts'
 import { workingCalendarSchema } from '../domain/time/working-calendar.ts';
 import { vehicleChangeSchema } from '../domain/vehicle/change.ts';
 import { takeInSchema } from '../domain/vehicle/take-in.ts';
+import { archiveChannels } from './archive-channels.ts';
 import { caseQuerySchema, caseSummarySchema } from './case-summary.ts';
 import { codesUsualSchema } from './codes-usual-view.ts';
 import { historyPlaceSchema, historyViewSchema } from './history-view.ts';
@@ -186,6 +187,7 @@ export const channels = {
   ...sheetChannels,
   ...holidayChannels,
   ...vaultChannels,
+  ...archiveChannels,
   ...safetyChannels,
   ...listImportChannels,
   ...tableChannels,

@@ -42,6 +42,9 @@ export type Outside = {
   /** Hands a finished PDF to the program that shows the system's print dialog for it; false when there is none. */
   readonly printPdf: (path: string) => Promise<boolean>;
   readonly showFolder: (path: string) => void;
+  /** Where the archive of a fleet goes, and which one is opened; null when the person thought better of it. */
+  readonly chooseArchiveToWrite: (suggestedName: string) => Promise<string | null>;
+  readonly chooseArchiveToOpen: () => Promise<string | null>;
   readonly applyTheme: (theme: Desk['theme']) => void;
   /** Puts a code on the clipboard and clears it again after so many seconds, if it is still there. */
   readonly copyPassing: (text: string, seconds: number) => Promise<void>;

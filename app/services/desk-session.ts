@@ -4,6 +4,7 @@ import type { AppError } from '../contract/app-error.ts';
 import { type ChannelInput, type ChannelName, type ChannelOutput, channels } from '../contract/channels.ts';
 import { carriesSecret, withoutWords } from '../contract/secret-inputs.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
+import { openFleetArchive, writeFleetArchive } from './archive-commands.ts';
 import { findCases } from './case-commands.ts';
 import { readCodesUsual } from './codes-usual.ts';
 import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
@@ -113,6 +114,8 @@ export const handlers: Handlers = {
   'sheet:find-mark': findMark,
   'calendar:places': listHolidayPlaces,
   'calendar:suggest-holidays': suggestHolidays,
+  'archive:write': writeFleetArchive,
+  'archive:open': openFleetArchive,
   'list:look': lookAtList,
   'list:try': tryOutList,
   'list:take-in': takeInList,

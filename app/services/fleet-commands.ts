@@ -19,7 +19,7 @@ export function openStore(
   return openFleet({ folder, clock: deps.clock, owner: deps.owner, createFolder: true, secondFolder, ...how });
 }
 
-async function exchangeStore(
+export async function exchangeStore(
   context: DeskContext,
   folder: string,
   takeOver: boolean,

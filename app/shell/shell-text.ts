@@ -50,6 +50,13 @@ export const chooseFolderText = {
   choose: 'Use this folder',
 } as const;
 
+export const archiveDialogText = {
+  saveTitle: 'Save the whole fleet as one file',
+  openTitle: 'Choose the archive of a fleet',
+  open: 'Open this archive',
+  kind: 'Archive of a fleet',
+} as const;
+
 export const startTroubleText = {
   title: 'Lotwright',
   message: 'The fleet could not be opened.',

@@ -30,7 +30,7 @@ export const rooms: Readonly<Record<string, Allowed>> = {
   },
   'app/storage/': {
     from: ['app/storage/', 'app/domain/'],
-    packages: ['zod', 'atomically'],
+    packages: ['zod', 'atomically', 'fflate'],
     node: true,
     wayOut:
       'Storage knows no window, no use case and no page: give it what it needs as an argument, or move the rule into app/domain.',

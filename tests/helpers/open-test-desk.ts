@@ -72,6 +72,8 @@ export async function openTestDesk(existingFolder?: string, startsOn = testToday
         return true;
       },
       showFolder: (path) => void opened.push(path),
+      chooseArchiveToWrite: async (name) => join(folder, name),
+      chooseArchiveToOpen: async () => join(folder, 'fleet-2026-03-18.zip'),
       chooseSheetFile: async (name) => join(folder, 'chosen', name),
       chooseSheetFolder: async () => join(folder, 'chosen'),
       printPdf: async (path) => {

@@ -58,6 +58,8 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'sheet:find-mark': 'MTS',
   'calendar:places': 'M',
   'calendar:suggest-holidays': 'M',
+  'archive:write': 'M',
+  'archive:open': 'M',
   'list:look': 'M',
   'list:try': 'M',
   'list:take-in': 'M',

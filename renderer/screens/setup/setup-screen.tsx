@@ -15,6 +15,7 @@ import { EmptyState } from '../../ui/empty-state.tsx';
 import { Facts } from '../../ui/facts.tsx';
 import { SectionHead } from '../../ui/section-head.tsx';
 import { AgeingSection } from './ageing-section.tsx';
+import { ArchiveSection } from './archive-section.tsx';
 import { CalendarSection } from './calendar-section.tsx';
 import { ChecklistSection } from './checklist-section.tsx';
 import { CodeKindsSection } from './code-kinds-section.tsx';
@@ -148,6 +149,7 @@ function Sections({ desk }: { readonly desk: Desk }) {
         </div>
       </div>
       <VaultSection desk={desk} />
+      <ArchiveSection />
       <RulePackSection {...section} kept={shop.rulePacks} today={desk.today} />
     </>
   );
