@@ -180,22 +180,22 @@ function isInside(folder: string, parent: string): boolean {
 }
 
 async function keepSecond(context: DeskContext, folder: string | null): Answer<ChannelOutput<'safety:choose-second'>> {
-  const kept = context.deps.deskSettings.change({ secondBackupFolder: folder });
-  if (!kept.ok) return refuseStorage(kept.error);
+  const { deskSettings } = context.deps;
+  const before = deskSettings.get().secondBackupFolder;
   const used = await context.store.repeatIn(folder);
   if (!used.ok) return refuseStorage(used.error);
   if (folder !== null) {
     // At once, so that a folder that cannot be written to is found out now and not on the day it is needed.
     const made = await context.store.backUp('by-hand');
+    const isThere = made.ok && made.value.secondCopy?.ok === true;
+    if (!isThere) await context.store.repeatIn(before);
     if (!made.ok) return refuseStorage(made.error);
-    await context.noteBackups();
-    const { secondCopy } = made.value;
-    if (secondCopy !== null && !secondCopy.ok) {
-      context.deps.deskSettings.change({ secondBackupFolder: null });
-      await context.store.repeatIn(null);
+    void context.noteBackups();
+    if (!isThere)
       return refuse('refused', 'No backup could be written to that folder, so it was not taken. Choose another one.');
-    }
   }
+  const kept = deskSettings.change({ secondBackupFolder: folder });
+  if (!kept.ok) return refuseStorage(kept.error);
   return ok({ safety: await safetyView(context), desk: context.desk() });
 }
 

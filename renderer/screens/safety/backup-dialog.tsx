@@ -33,7 +33,7 @@ function VehicleList({ view, onLook }: { readonly view: BackupPreview; readonly 
           <tr key={id}>
             <th scope="row">{name}</th>
             <td>{text.effects[effect]}</td>
-            <td>
+            <td className="safety-actions">
               <Button kind="quiet" label={text.lookAtOne(name)} onPress={() => onLook(id)}>
                 {text.lookOne}
               </Button>
