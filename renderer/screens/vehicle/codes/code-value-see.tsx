@@ -1,6 +1,6 @@
 // The dialog in which a code is seen: first why, then the code for half a minute. It lives in this component only, and is dropped when
 // the time is over, the window loses the focus, the vault is locked or the dialog is closed.
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import type { AppError } from '../../../../app/contract/app-error.ts';
 import { ask, on } from '../../../bridge.ts';
 import { notify } from '../../../state/notice-store.ts';
@@ -42,52 +42,46 @@ function useSecondsLeft(seconds: number, onOver: () => void): number {
   return left;
 }
 
+/** Takes the focus when it is drawn: what had it before is gone, and Esc has to find this dialog. */
+function useFocusHere() {
+  const here = useRef<HTMLDivElement>(null);
+  useEffect(() => here.current?.focus(), []);
+  return here;
+}
+
+function HiddenAgain({ isHandOver }: { readonly isHandOver: boolean }) {
+  const here = useFocusHere();
+  return (
+    <div ref={here} tabIndex={-1} className="code-value-hidden">
+      <p role="status">
+        {vaultText.hidden} {isHandOver && vaultText.notHandedOver}
+      </p>
+    </div>
+  );
+}
+
+/** The code, large, and for how long yet. */
 function Shown({
-  open,
   value,
   seconds,
-  onHide,
+  said,
+  onOver,
 }: {
-  readonly open: CodeDialog;
   readonly value: string;
   readonly seconds: number;
-  readonly onHide: () => void;
+  readonly said: string;
+  readonly onOver: () => void;
 }) {
-  const { id } = useVehicle();
-  const left = useSecondsLeft(seconds, onHide);
-  const place = { vehicleId: id, requestId: open.requestId };
-  const [said, setSaid] = useState('');
-  const copy = async () => {
-    const answer = await ask('vault:copy', place);
-    setSaid(answer.ok ? vaultText.copied : vaultSentence(answer.error));
-  };
-  const destroy = async () => {
-    const answer = await ask('vault:destroy', { ...place, why: vaultText.handedOverWhy });
-    if (!answer.ok) return setSaid(vaultSentence(answer.error));
-    notify('done', vaultText.nowDestroyed);
-    onHide();
-    closeCodeDialog();
-  };
+  const left = useSecondsLeft(seconds, onOver);
+  const here = useFocusHere();
   return (
-    <>
+    <div ref={here} tabIndex={-1} className="code-value-sight">
       <p className="code-value-shown">{value}</p>
       <p className="quiet" role="timer">
         {vaultText.secondsLeft(left)}
       </p>
       <p role="status">{said}</p>
-      <div className="code-value-foot">
-        <Button kind="main" onPress={onHide}>
-          {vaultText.hide}
-        </Button>
-        {open.kind === 'hand-over' ? (
-          <Button kind="danger" onPress={() => void destroy()}>
-            {vaultText.handedOver}
-          </Button>
-        ) : (
-          <Button onPress={() => void copy()}>{vaultText.copy}</Button>
-        )}
-      </div>
-    </>
+    </div>
   );
 }
 
@@ -103,6 +97,7 @@ export function SeeCodeDialog({ open }: { readonly open: CodeDialog }) {
   const [error, setError] = useState<AppError | null>(null);
   const [seen, setSeen] = useState<Seen | null>(null);
   const [wasHidden, setWasHidden] = useState(false);
+  const [said, setSaid] = useState('');
   const hide = useCallback(() => {
     setSeen(null);
     setWasHidden(true);
@@ -135,16 +130,44 @@ export function SeeCodeDialog({ open }: { readonly open: CodeDialog }) {
         <p>{noVault}</p>
       </Dialog>
     );
-  if (seen !== null || wasHidden)
+  const place = { vehicleId: id, requestId: open.requestId };
+  const copy = async () => {
+    const answer = await ask('vault:copy', place);
+    setSaid(answer.ok ? vaultText.copied : vaultSentence(answer.error));
+  };
+  const destroy = async () => {
+    const answer = await ask('vault:destroy', { ...place, why: vaultText.handedOverWhy });
+    if (!answer.ok) return setSaid(vaultSentence(answer.error));
+    notify('done', vaultText.nowDestroyed);
+    closeCodeDialog();
+  };
+  if (seen !== null)
+    return (
+      <Dialog
+        title={title}
+        onClose={closeCodeDialog}
+        footer={
+          <>
+            {isHandOver ? (
+              <Button kind="danger" onPress={() => void destroy()}>
+                {vaultText.handedOver}
+              </Button>
+            ) : (
+              <Button onPress={() => void copy()}>{vaultText.copy}</Button>
+            )}
+            <Button kind="main" onPress={closeCodeDialog}>
+              {vaultText.hide}
+            </Button>
+          </>
+        }
+      >
+        <Shown value={seen.value} seconds={seen.hiddenAfterSeconds} said={said} onOver={hide} />
+      </Dialog>
+    );
+  if (wasHidden)
     return (
       <Dialog title={title} onClose={closeCodeDialog}>
-        {seen === null ? (
-          <p role="status">
-            {vaultText.hidden} {isHandOver && vaultText.notHandedOver}
-          </p>
-        ) : (
-          <Shown open={open} value={seen.value} seconds={seen.hiddenAfterSeconds} onHide={hide} />
-        )}
+        <HiddenAgain isHandOver={isHandOver} />
       </Dialog>
     );
   return (
