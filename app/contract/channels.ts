@@ -40,8 +40,8 @@ import { nextJobsSchema } from './next-jobs-view.ts';
 import { peopleChannels } from './people-channels.ts';
 import { safetyChannels } from './safety-channels.ts';
 import { sheetChannels } from './sheet-channels.ts';
-import { vaultChannels } from './vault-channels.ts';
 import { tableChannels } from './table-channels.ts';
+import { vaultChannels } from './vault-channels.ts';
 import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
 import { waitingViewSchema } from './waiting-view.ts';
 
@@ -186,10 +186,8 @@ export const channels = {
   'sheet:show-folder': { input: nothing, output: nothing, roles: everybody, mutates: false },
   ...sheetChannels,
   ...holidayChannels,
-  ...vaultChannels,
-  ...archiveChannels,
-  ...safetyChannels,
   ...listImportChannels,
+  ...archiveChannels,
   ...tableChannels,
   ...vaultChannels,
   ...safetyChannels,

@@ -16,6 +16,7 @@ import { Screen } from './screen.tsx';
 import { StatusLine } from './status-line.tsx';
 import { TopBar } from './top-bar.tsx';
 import { useCommands } from './use-commands.ts';
+import { useScanner } from './use-scanner.ts';
 
 /** Before the desk is read, and when it cannot be. */
 function Opening() {
@@ -45,6 +46,7 @@ export function Frame() {
   const theme = desk?.theme ?? 'system';
   useEffect(() => applyTheme(theme), [theme]);
   useCommands({ setShowsKeys, main });
+  useScanner();
   const { screen } = route;
   // Another place begins at its top, with nothing of the earlier one left in it.
   const place = screen === 'vehicle' ? `vehicle ${route.id}` : screen;

@@ -15,6 +15,10 @@ export const keyGroups: readonly {
       { key: 'F9  Shift+F9', does: 'Undo and redo a saved change, also inside a text field' },
       { key: 'Ctrl+L', does: 'Lock the desk; where nobody has to sign in, sign out' },
       { key: 'Esc', does: 'Leave the field or the dialog; then back to the Lot' },
+      {
+        key: 'A bar code scanner',
+        does: 'Opens the vehicle of the scanned VIN or stock number; in a field, fills it in',
+      },
       { key: '?', does: 'This list' },
     ],
   },

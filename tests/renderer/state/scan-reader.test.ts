@@ -1,0 +1,58 @@
+// Scanners that type, told from people by the moments of their keys.
+import { describe, expect, it } from 'vitest';
+import { noScan, readScan, scanKey } from '../../../renderer/state/scan-reader.ts';
+
+function type(keys: readonly string[], gapMs: number, lastGapMs = gapMs): string | null {
+  let state = noScan;
+  let scanned: string | null = null;
+  let at = 10_000;
+  for (const [index, key] of keys.entries()) {
+    at += index === keys.length - 1 ? lastGapMs : gapMs;
+    ({ state, scanned } = scanKey(state, key, at));
+  }
+  return scanned;
+}
+const vin = '1M8GDM9A3KP000009';
+
+describe('keys', () => {
+  it.each([8, 20, 35])('%s ms apart and ended by Enter are a scan', (gap) => {
+    expect(type([...vin, 'Enter'], gap)).toBe(vin);
+  });
+  it('may be ended by Tab, with the shift of capitals in between', () => {
+    expect(type(['Shift', 'L', 'Shift', 'W', '-', '1', '2', 'Tab'], 10)).toBe('LW-12');
+  });
+  it.each([50, 80, 200])('%s ms apart are a person, however fast', (gap) => {
+    expect(type([...vin, 'Enter'], gap)).toBeNull();
+  });
+  it('typed fast but ended slowly are a person', () => {
+    expect(type(['a', 's', 'd', 'f', 'Enter'], 20, 300)).toBeNull();
+  });
+  it('of a short burst, or with an arrow in it, are no scan', () => {
+    expect(type(['n', 'o', 'Enter'], 10)).toBeNull();
+    expect(type([...'ABCD', 'ArrowDown', 'Enter'], 10)).toBeNull();
+  });
+  it('typed slowly before a scan are not part of it', () => {
+    const slow = scanKey(noScan, 'x', 1_000).state;
+    let state = slow;
+    let scanned: string | null = null;
+    for (const [index, key] of [...'LW-1001', 'Enter'].entries())
+      ({ state, scanned } = scanKey(state, key, 2_000 + index * 10));
+    expect(scanned).toBe('LW-1001');
+  });
+});
+
+describe('what was scanned', () => {
+  const rows = [
+    { id: 'sold', isSold: true, identity: { stockNumber: 'LW-0900', vin } },
+    { id: 'open', isSold: false, identity: { stockNumber: 'LW-1001', vin } },
+  ];
+  it.each([vin, `*${vin}*`, `I${vin}`, vin.toLowerCase(), 'lw-1001', '*LW-1001*'])('%s is the vehicle', (scanned) => {
+    expect(readScan(scanned, rows)).toEqual({ kind: 'vehicle', id: 'open' });
+  });
+  it('is a VIN that nobody has, without its leading I', () => {
+    expect(readScan('I1M8GDM9AXKP000010', rows)).toEqual({ kind: 'new-vin', vin: '1M8GDM9AXKP000010' });
+  });
+  it('or neither', () => {
+    expect(readScan('5901234123457', rows)).toEqual({ kind: 'unknown', text: '5901234123457' });
+  });
+});
