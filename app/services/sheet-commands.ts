@@ -3,7 +3,7 @@ import { mkdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { ok } from '../domain/shared/result.ts';
-import { type Sheet, type SheetKind, sheetKindSchema } from '../domain/sheets/sheet.ts';
+import type { Sheet, SheetKind } from '../domain/sheets/sheet.ts';
 import { sheetFacts, whyNoSheet } from '../domain/sheets/why-no-sheet.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Kept } from '../storage/kept.ts';
@@ -11,6 +11,7 @@ import { type Answer, type DeskContext, refuse } from './desk-context.ts';
 import { makeSheet, printSheet, sheetFileName } from './printer.ts';
 import { noteSheets } from './sheet-marks.ts';
 import { fleetSheetOf } from './sheet-tasks.ts';
+import { mayOpenSheet } from './who-opens-sheet.ts';
 
 function sheetsFolder(context: DeskContext): string {
   return join(context.store.folder, 'sheets');
@@ -72,20 +73,13 @@ export async function printSheets(
   return ok(printed);
 }
 
-/** A file named after a kind of sheet is for whoever may print that kind. */
-function mayOpen(context: DeskContext, fileName: string): boolean {
-  const { prints } = context.rights();
-  const kind = sheetKindSchema.options.find((one) => fileName.endsWith(`-${one}.pdf`));
-  return kind === undefined || prints.includes(kind);
-}
-
 /** Opens one printed sheet by its name. Only a plain name in the sheets folder is taken; anything else is not there. */
 export async function openSheet(
   context: DeskContext,
   input: ChannelInput<'sheet:open'>,
 ): Answer<ChannelOutput<'sheet:open'>> {
   if (!/^[A-Za-z0-9][A-Za-z0-9._-]*\.pdf$/.test(input.fileName)) return refuse('not-found');
-  if (!mayOpen(context, input.fileName)) return refuse('not-allowed');
+  if (!mayOpenSheet(input.fileName, context.rights())) return refuse('not-allowed');
   const path = join(sheetsFolder(context), input.fileName);
   const isThere = await stat(path).then(
     (entry) => entry.isFile(),

@@ -10,6 +10,7 @@ import { type Answer, type DeskContext, refuse } from './desk-context.ts';
 import { printSheet, printTogether } from './printer.ts';
 import { noteSheets } from './sheet-marks.ts';
 import { fleetTask, type SheetTask, vehicleTask } from './sheet-tasks.ts';
+import { togetherName } from './who-opens-sheet.ts';
 
 /** One file is held in memory until it is whole. */
 const mostTogether = 400;
@@ -58,22 +59,18 @@ function withNamesOfTheirOwn(tasks: readonly SheetTask[]): readonly SheetTask[] 
 
 type Place = { readonly folder: string; readonly fileName: string | null; readonly isInFolder: boolean };
 
-function togetherName(context: DeskContext): string {
-  const stamp = context.deps.clock().slice(0, 16).replace('T', '-').replace(':', '');
-  return `sheets-${stamp}.pdf`;
-}
-
 /** Where it goes, asked of the person where they want to say; null when they thought better of it. */
 async function placeFor(context: DeskContext, order: SheetOrder, tasks: readonly SheetTask[]): Promise<Place | null> {
   const own = join(context.store.folder, 'sheets');
   const isOneFile = order.isJoint || order.to === 'printer' || tasks.length === 1;
-  const oneName = tasks.length === 1 ? (tasks[0]?.fileName ?? null) : togetherName(context);
+  const manyName = togetherName(context.deps.clock(), order.kinds, context.rights());
+  const oneName = tasks.length === 1 ? (tasks[0]?.fileName ?? manyName) : manyName;
   if (order.to !== 'file') return { folder: own, fileName: isOneFile ? oneName : null, isInFolder: true };
   if (!isOneFile) {
     const folder = await context.deps.outside.chooseSheetFolder();
     return folder === null ? null : { folder, fileName: null, isInFolder: false };
   }
-  const path = await context.deps.outside.chooseSheetFile(oneName ?? togetherName(context));
+  const path = await context.deps.outside.chooseSheetFile(oneName);
   return path === null ? null : { folder: dirname(path), fileName: basename(path), isInFolder: false };
 }
 

@@ -4,6 +4,7 @@ import { sheetFacts, whyNoSheet } from '../domain/sheets/why-no-sheet.ts';
 import type { DeskContext } from './desk-context.ts';
 import { fleetSheetFileName, makeFleetSheet } from './fleet-sheets.ts';
 import { makeSheet, sheetFileName } from './printer.ts';
+import { listName } from './who-opens-sheet.ts';
 
 export type SheetTask = {
   readonly fileName: string;
@@ -79,8 +80,10 @@ const subjects: Readonly<Record<FleetSheetKind, string>> = {
 };
 
 export function fleetTask(context: DeskContext, kind: FleetSheetKind, chosen: readonly string[]): SheetTask {
+  const name = fleetSheetFileName(kind, context.today());
   return {
-    fileName: fleetSheetFileName(kind, context.today()),
+    // The list is one for each role: what stands on it is told by its name, so that the manager's is not opened by others.
+    fileName: kind === 'fleet-list' ? listName(name, context.rights()) : name,
     vehicleId: null,
     subject: subjects[kind],
     make: () => fleetSheetOf(context, kind, chosen, { isForecast: true }),

@@ -205,7 +205,7 @@ describe('sheets of the fleet by role', () => {
       'not-allowed',
     );
     await desk.ask('sheet:make', order({ kinds: ['fleet-list'], vehicleIds: [] }));
-    const words = flatText(await read('fleet-list-2026-03-18.pdf'));
+    const words = flatText(await read('fleet-list-2026-03-18-with-forecasts.pdf'));
     expect(words).toContain('LW-1003');
     expect(words).not.toMatch(/Margin|\d\.\d\d/);
   });
