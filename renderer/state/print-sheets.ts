@@ -19,8 +19,13 @@ export async function showSheetsFolder(): Promise<void> {
 }
 
 /** The files that were written; none when it could not be done, which is then said. One file is offered to be opened at once. */
-export async function printSheets(kind: SheetKind, vehicleIds: readonly string[]): Promise<readonly Printed[]> {
-  const answer = await ask('sheet:print', { kind, vehicleIds: [...vehicleIds] });
+export async function printSheets(
+  kind: SheetKind,
+  vehicleIds: readonly string[],
+  factId: string | null = null,
+): Promise<readonly Printed[]> {
+  const about = factId === null ? {} : { factId };
+  const answer = await ask('sheet:print', { kind, vehicleIds: [...vehicleIds], ...about });
   if (!answer.ok) {
     notify('problem', errorSentence(answer.error));
     return [];

@@ -25,6 +25,7 @@ export const codeText = {
   checkedOn: 'Checked on',
   checkedBy: 'Checked by',
   proofMissing: 'no proof yet',
+  printLetter: 'Print letter',
   proofFirst: 'First of all: without it the code may be neither asked for nor a letter printed.',
   notedOn: 'Noted on',
   asking: 'Asked',

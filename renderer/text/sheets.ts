@@ -26,6 +26,7 @@ export const sheetsText = {
     'cost-sheet':
       'For the manager: every cost from purchase to sale, holding, tax, margin and days. Not to be handed out.',
   } satisfies Record<SheetKind, string>,
+  letterAbout: 'The letter shown is about',
   vehicles: 'Vehicles. Arrow keys move, Space chooses.',
   chosen: (count: number) => (count === 0 ? 'None chosen' : plural(count, 'chosen', 'chosen')),
   chooseShown: 'Choose all shown',

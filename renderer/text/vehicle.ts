@@ -33,6 +33,8 @@ export const vehicleText = {
   noVin: 'VIN not known yet',
   stockNumber: 'Stock number',
   readOnly: 'This vehicle can be read and not changed.',
+  otherSheets: 'Sheets …',
+  otherSheetsTip: 'All sheets of this vehicle: look at them, print them, save them.',
   sheet: { 'job-sheet': 'Job sheet', 'readiness-sheet': 'Readiness sheet' } satisfies Partial<
     Record<SheetKind, string>
   >,

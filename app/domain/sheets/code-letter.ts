@@ -1,5 +1,6 @@
 // The letter that asks a provider for one code: which vehicle, which device, which kind of code, proof of ownership, who asks, where the
 // answer goes. One request, one letter. It asks for a code and never holds one.
+import type { CodeKindFacts } from '../codes/code-kinds.ts';
 import { codeKindName, codeKindOf } from '../codes/code-name.ts';
 import type { CodeRequest } from '../codes/code-request.ts';
 import { whyNotAskable } from '../codes/request-rules.ts';
@@ -11,12 +12,19 @@ import type { Sheet, SheetBlock } from './sheet.ts';
 import { barcodes, frameSheet, type Printing } from './sheet-frame.ts';
 import { groupVin, personName, sentence, showDay } from './sheet-words.ts';
 
+type KnownKinds = { readonly codeKinds: readonly CodeKindFacts[] };
+
 /** Requests that still wait for an answer: nobody writes for what was given or refused, or for what is closed. */
 function isOpen({ answeredOn, closedOn }: CodeRequest): boolean {
   return answeredOn === null && closedOn === null;
 }
 
-function whyNot(request: CodeRequest, { identity }: Vehicle, shop: Shop): string | null {
+/** Why this request cannot be written about; of the settings only the kinds of codes count. Null when it can. */
+export function whyNotWritten(
+  request: CodeRequest,
+  { identity }: Pick<Vehicle, 'identity'>,
+  shop: KnownKinds,
+): string | null {
   if (request.askedOf.trim() === '') return 'Say whom the code is asked of, then print the letter.';
   const kind = codeKindOf(shop.codeKinds, request.kind);
   if (kind === null) return 'The shop no longer knows this kind of code. Choose its kind again, then print the letter.';
@@ -25,8 +33,10 @@ function whyNot(request: CodeRequest, { identity }: Vehicle, shop: Shop): string
 }
 
 /** The requests of which a letter can be printed now, by id, in the order of the record. */
-export function letterRequests(vehicle: Vehicle, shop: Shop): readonly string[] {
-  return vehicle.codeRequests.filter((one) => isOpen(one) && whyNot(one, vehicle, shop) === null).map(({ id }) => id);
+export function letterRequests(vehicle: Vehicle, shop: KnownKinds): readonly string[] {
+  return vehicle.codeRequests
+    .filter((one) => isOpen(one) && whyNotWritten(one, vehicle, shop) === null)
+    .map(({ id }) => id);
 }
 
 function requestFor(vehicle: Vehicle, shop: Shop, requestId: string | null): CodeRequest | null {
@@ -41,7 +51,7 @@ export function whyNoCodeLetter(vehicle: Vehicle, shop: Shop, requestId: string 
     return requestId === null
       ? 'No code of this vehicle waits for an answer, so there is nobody to write to.'
       : 'This code request is no longer in the record. Print the letter of another one.';
-  return whyNot(request, vehicle, shop);
+  return whyNotWritten(request, vehicle, shop);
 }
 
 function table(caption: string, rows: readonly (readonly [label: string, value: string])[]): SheetBlock {

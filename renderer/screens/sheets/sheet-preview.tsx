@@ -9,23 +9,25 @@ import { errorSentence } from '../../text/errors.ts';
 import { showMoment } from '../../text/instant.ts';
 import { sheetsText } from '../../text/sheets.ts';
 import { EmptyState } from '../../ui/empty-state.tsx';
+import { SelectField } from '../../ui/select-field.tsx';
 import { Block } from './sheet-blocks.tsx';
+import { useLetterRequests } from './use-letter-requests.ts';
 
 type Reading = { readonly of: string; readonly answer: Result<Sheet, AppError> };
 
 /** Asks again when another vehicle, another kind, or a changed vehicle is to be seen; the old one stays until the new one is there. */
-function useSheet(kind: SheetKind, row: LotRow): Reading | null {
+function useSheet(kind: SheetKind, row: LotRow, factId: string | null): Reading | null {
   const [reading, setReading] = useState<Reading | null>(null);
   // The row is a new value whenever the vehicle changed.
   useEffect(() => {
     let isWanted = true;
-    void ask('sheet:preview', { kind, id: row.id }).then((answer) => {
+    void ask('sheet:preview', { kind, id: row.id, ...(factId === null ? {} : { factId }) }).then((answer) => {
       if (isWanted) setReading({ of: row.id, answer });
     });
     return () => {
       isWanted = false;
     };
-  }, [kind, row]);
+  }, [kind, row, factId]);
   return reading;
 }
 
@@ -52,8 +54,19 @@ export function FleetSheetPreview(props: {
 }
 
 export function SheetPreview({ kind, row }: { readonly kind: SheetKind; readonly row: LotRow }) {
-  const reading = useSheet(kind, row);
-  return <Paper reading={reading?.of === row.id ? reading : null} />;
+  const requests = useLetterRequests(kind, row);
+  const [wanted, setWanted] = useState<string | null>(null);
+  // Another vehicle has other requests; the first that can be written about is meant until one is chosen.
+  const factId = requests.find(({ value }) => value === wanted)?.value ?? requests[0]?.value ?? null;
+  const reading = useSheet(kind, row, factId);
+  return (
+    <>
+      {requests.length > 1 && factId !== null && (
+        <SelectField label={sheetsText.letterAbout} value={factId} onChange={setWanted} options={requests} />
+      )}
+      <Paper reading={reading?.of === row.id ? reading : null} />
+    </>
+  );
 }
 
 function Paper({ reading }: { readonly reading: Reading | null }) {

@@ -20,6 +20,7 @@ import { CautionLine } from '../page/caution-line.tsx';
 import { useVehicle } from '../page/vehicle-context.ts';
 import { type CodeRequestValue, codeRequestValue, finishCodeRequest } from './code-draft.ts';
 import { CodeForm } from './code-form.tsx';
+import { CodeLetterButton } from './code-letter-button.tsx';
 import { CodeNext } from './code-next.tsx';
 import { codeState, instantOn } from './code-state.ts';
 import { CodeValueCell } from './code-value-cell.tsx';
@@ -91,6 +92,7 @@ export function CodesSection() {
               {request.askedOn !== null && request.askedHow !== null && (
                 <span className="code-about">{codeText.ways[request.askedHow]}</span>
               )}
+              <CodeLetterButton request={request} name={nameOf(request)} />
             </>
           ),
         },

@@ -52,6 +52,9 @@ export function VehicleHead() {
               {vehicleText.sheet[kind]}
             </Button>
           ))}
+        <Button kind="quiet" tip={vehicleText.otherSheetsTip} onPress={() => goTo({ screen: 'sheets', vehicleId: id })}>
+          {vehicleText.otherSheets}
+        </Button>
       </span>
     </header>
   );
