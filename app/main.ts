@@ -31,6 +31,7 @@ import { openDesk } from './shell/open-desk.ts';
 import { listPageFiles } from './shell/page-files.ts';
 import { createPassingClipboard } from './shell/passing-clipboard.ts';
 import { fleetArgument, programPaths } from './shell/paths.ts';
+import { programOutside } from './shell/program-facts.ts';
 import { declareScheme, serveScheme } from './shell/scheme.ts';
 import { eventSender } from './shell/send-event.ts';
 import { applySessionPolicy } from './shell/session-policy.ts';
@@ -79,6 +80,7 @@ async function startProgram(): Promise<void> {
           showFolder,
           applyTheme,
           ...passingClipboard,
+          ...programOutside(import.meta.dirname, paths.logFile),
         },
         emit,
         report: (what, error) => log.error('desk', what, error),
@@ -89,7 +91,6 @@ async function startProgram(): Promise<void> {
   registerChannels({ window, desk: opening, log, checksOutput: isDevelopment });
   focusOnSecondStart(window);
   setMenu(
-    window,
     {
       send: (command) => emit('menu:chosen', { command }),
       zoom: (direction) => changeZoom(window, deskSettings, direction),
@@ -102,6 +103,7 @@ async function startProgram(): Promise<void> {
   closeBeforeQuitting(window, desk.session.close, log);
   if (desk.isNamed && desk.folder !== told) deskSettings.change({ lastFleetFolder: desk.folder });
   watchTheDay(desk.session.dayMayHaveChanged);
+  log.info('program', `started: ${app.getVersion()}, Electron ${process.versions.electron}, ${process.platform}`);
   await drawn;
   if (deskSettings.notice) tellNotice(window, deskSettings.notice);
 }

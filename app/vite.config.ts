@@ -4,6 +4,7 @@ import { isBuiltin } from 'node:module';
 import path from 'node:path';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type EnvironmentOptions, type Plugin } from 'vite';
+import { bundledLicences } from './dev/bundled-licences.ts';
 
 const appFolder = import.meta.dirname;
 const rendererFolder = path.join(appFolder, '..', 'renderer');
@@ -80,7 +81,7 @@ export default defineConfig({
   publicDir: false,
   envDir: false,
   logLevel: 'warn',
-  plugins: [react(), selfContained(), printingFonts()],
+  plugins: [react(), selfContained(), printingFonts(), bundledLicences(builtFolder, fontsFolder)],
   environments: {
     client: {
       build: {

@@ -67,6 +67,8 @@ export const channelNames = [
   'vault:recover',
   'vault:new-recovery-key',
   'vault:start-anew',
+  'program:read',
+  'program:report',
   'fleet:choose',
   'fleet:restore-trouble',
   'fleet:settle-trouble',

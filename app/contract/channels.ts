@@ -38,6 +38,7 @@ import { listImportChannels } from './list-import-channels.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
 import { peopleChannels } from './people-channels.ts';
+import { programChannels } from './program-channels.ts';
 import { safetyChannels } from './safety-channels.ts';
 import { sheetChannels } from './sheet-channels.ts';
 import { tableChannels } from './table-channels.ts';
@@ -191,6 +192,7 @@ export const channels = {
   ...tableChannels,
   ...vaultChannels,
   ...safetyChannels,
+  ...programChannels,
   'fleet:choose': { input: nothing, output: deskSchema, roles: manager, mutates: true },
   'fleet:restore-trouble': {
     input: z.strictObject({ id: z.string().max(200) }),

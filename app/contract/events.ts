@@ -37,6 +37,8 @@ export const events = {
       'money',
       'sheets',
       'setup',
+      'about',
+      'report',
     ]),
   }),
 } as const satisfies Record<string, z.ZodType>;

@@ -1,6 +1,7 @@
 // What every use case works with: the open fleet, who is at the desk, today, and the ways out of the program. No Electron.
 import type { AppError, AppErrorCode } from '../contract/app-error.ts';
 import type { EventName, EventPayload } from '../contract/events.ts';
+import type { PackageLicence } from '../contract/program-channels.ts';
 import type { Desk, LotRow, VehicleView } from '../contract/views.ts';
 import type { Person, Shop } from '../domain/fleet/shop.ts';
 import type { Prospect } from '../domain/money/weigh-vehicle.ts';
@@ -27,6 +28,7 @@ import { DeskSignIn, type LockReason, type SignedIn } from './desk-sign-in.ts';
 import { ForecastCache } from './forecast-cache.ts';
 import { lockedDesk } from './locked-desk.ts';
 import { lotRow, vehicleView } from './lot-rows.ts';
+import type { ProgramFacts } from './program-commands.ts';
 import { prospectOf } from './prospect-of.ts';
 import { ReckoningCache } from './reckoning-cache.ts';
 import { maySeeVehicle, rowFor, viewFor } from './role-rules.ts';
@@ -50,6 +52,10 @@ export type Outside = {
   readonly copyPassing: (text: string, seconds: number) => Promise<void>;
   /** Clears at once what `copyPassing` has put there. */
   readonly forgetCopied: () => Promise<void>;
+  readonly programFacts: () => ProgramFacts;
+  readonly readLicences: () => Promise<readonly PackageLicence[]>;
+  /** Oldest first. */
+  readonly lastLogLines: (count: number) => Promise<readonly string[]>;
 };
 
 export type DeskDependencies = {

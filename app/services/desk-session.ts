@@ -26,6 +26,7 @@ import {
   signIn,
   takeSecret,
 } from './people-commands.ts';
+import { readProgram, reportFault } from './program-commands.ts';
 import { readNextJobs, readRouteHistory, readRulePack } from './programming-commands.ts';
 import {
   chooseSecond,
@@ -55,6 +56,7 @@ import {
   startVaultAnew,
   unlockVault,
 } from './vault-commands.ts';
+
 import { changeVehicle, redo, takeIn, undo, withdraw } from './vehicle-commands.ts';
 import { exportWaiting, readWaiting } from './waiting-commands.ts';
 import { whatIf } from './what-if.ts';
@@ -137,6 +139,8 @@ export const handlers: Handlers = {
   'vault:recover': recoverVault,
   'vault:new-recovery-key': newRecoveryKey,
   'vault:start-anew': startVaultAnew,
+  'program:read': readProgram,
+  'program:report': reportFault,
   'fleet:choose': chooseFleet,
   'fleet:restore-trouble': restoreTrouble,
   'fleet:settle-trouble': settleTrouble,

@@ -79,7 +79,13 @@ export async function answerCall(call: Call, answering: Answering): Promise<Resu
   try {
     const session = await answering.session();
     if (session === null) return refusal('folder-gone', '');
+    const startedAt = performance.now();
     const result = await session.answer(channel, parsed.data);
+    // What was done and how it ended, never what was in it: the name of the channel says which sort of thing.
+    if (spec.mutates || !result.ok) {
+      const took = `${Math.round(performance.now() - startedAt)} ms`;
+      log.info('call', `${channel} ${result.ok ? 'done' : `refused, ${result.error.code}`}, ${took}`);
+    }
     if (!result.ok || !answering.checksOutput) return result;
     const output = spec.output.safeParse(result.value);
     if (output.success) return result;

@@ -1,10 +1,12 @@
 // A small log file for finding faults, in the program's own data folder. Holds no codes, prices or names, and no path of
 // a person's documents: quoted text and paths are masked before anything is written.
-import { appendFileSync, mkdirSync, renameSync, statSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdirSync, readFileSync, renameSync, statSync } from 'node:fs';
 import path from 'node:path';
 
-/** When the file is longer than this at a write, it becomes the previous one and a new one begins. */
+/** When the file is longer than this at a write, it becomes the first of the earlier ones and a new one begins. */
 export const longestLogBytes = 512 * 1024;
+/** How many earlier ones are kept: `lotwright.log.1` is the youngest of them. */
+export const earlierLogs = 3;
 
 export type Log = {
   readonly info: (topic: string, text: string) => void;
@@ -37,7 +39,22 @@ function errorText(error: unknown): string {
 
 function makeRoom(file: string): void {
   const length = statSync(file, { throwIfNoEntry: false })?.size ?? 0;
-  if (length > longestLogBytes) renameSync(file, `${file}.previous`);
+  if (length <= longestLogBytes) return;
+  for (let age = earlierLogs - 1; age >= 1; age -= 1)
+    if (existsSync(`${file}.${age}`)) renameSync(`${file}.${age}`, `${file}.${age + 1}`);
+  renameSync(file, `${file}.1`);
+}
+
+/** The last lines that were written, oldest first, also across the change to a new file. */
+export function readLastLines(file: string, count: number): readonly string[] {
+  const linesOf = (place: string) =>
+    existsSync(place)
+      ? readFileSync(place, 'utf8')
+          .split('\n')
+          .filter((line) => line !== '')
+      : [];
+  const lines = linesOf(file);
+  return (lines.length < count ? [...linesOf(`${file}.1`), ...lines] : lines).slice(-count);
 }
 
 /** Opens the log. Written at once and in place, so that the last lines before a crash are there too. */

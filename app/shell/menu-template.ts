@@ -9,7 +9,6 @@ export type MenuActions = {
   /** Tells the page. */
   readonly send: (command: MenuCommand) => void;
   readonly zoom: (direction: 1 | -1 | 0) => void;
-  readonly showAbout: () => void;
 };
 
 export type MenuOptions = { readonly isMac: boolean; readonly hasDeveloperTools: boolean };
@@ -73,7 +72,7 @@ function editItems({ send }: MenuActions, { isMac }: MenuOptions): MenuItemConst
 }
 
 export function menuTemplate(actions: MenuActions, options: MenuOptions): MenuItemConstructorOptions[] {
-  const { send, showAbout } = actions;
+  const { send } = actions;
   return [
     // On a Mac the first menu is always the program's own; the system words it.
     ...(options.isMac ? [{ role: 'appMenu' } as const] : []),
@@ -91,6 +90,12 @@ export function menuTemplate(actions: MenuActions, options: MenuOptions): MenuIt
     },
     { label: menuText.edit, submenu: editItems(actions, options) },
     { label: menuText.view, submenu: viewItems(actions, options) },
-    { label: menuText.help, submenu: [{ label: menuText.about, click: showAbout }] },
+    {
+      label: menuText.help,
+      submenu: [
+        { label: menuText.about, accelerator: 'F1', click: () => send('about') },
+        { label: menuText.report, accelerator: 'Shift+F1', click: () => send('report') },
+      ],
+    },
   ];
 }

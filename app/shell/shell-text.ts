@@ -32,16 +32,7 @@ export const menuText = {
   reload: 'Load the page again',
   help: '&Help',
   about: 'About Lotwright',
-} as const;
-
-export const aboutText = {
-  title: 'About Lotwright',
-  message: (version: string) => `Lotwright ${version}`,
-  detail:
-    'Follows each used vehicle from purchase to ready for sale. Works without a network; nothing leaves this computer ' +
-    'unless somebody prints it.\n\nThe vehicle maker’s service information and local law come before this program. Work ' +
-    'that needs a licence is for those who hold it.',
-  close: 'Close',
+  report: 'Report of a fault…',
 } as const;
 
 export const chooseFolderText = {

@@ -10,12 +10,14 @@ import { frameText } from '../text/frame.ts';
 import { Button } from '../ui/button.tsx';
 import { HatchPatterns } from '../ui/hatch-patterns.tsx';
 import { NoticeArea } from '../ui/notice.tsx';
+import { AboutDialog } from './about-dialog.tsx';
 import { applyTheme } from './apply-theme.ts';
 import { KeysDialog } from './keys-dialog.tsx';
+import { ReportDialog } from './report-dialog.tsx';
 import { Screen } from './screen.tsx';
 import { StatusLine } from './status-line.tsx';
 import { TopBar } from './top-bar.tsx';
-import { useCommands } from './use-commands.ts';
+import { type Help, useCommands } from './use-commands.ts';
 import { useScanner } from './use-scanner.ts';
 
 /** Before the desk is read, and when it cannot be. */
@@ -41,11 +43,11 @@ export function Frame() {
   const locked = useStore(lockedStore);
   const handOvers = useStore(handOversStore);
   const route = useStore(routeStore);
-  const [showsKeys, setShowsKeys] = useState(false);
+  const [helps, setHelps] = useState<Help | null>(null);
   const main = useRef<HTMLElement>(null);
   const theme = desk?.theme ?? 'system';
   useEffect(() => applyTheme(theme), [theme]);
-  useCommands({ setShowsKeys, main });
+  useCommands({ showHelp: setHelps, main });
   useScanner();
   const { screen } = route;
   // Another place begins at its top, with nothing of the earlier one left in it.
@@ -70,9 +72,11 @@ export function Frame() {
         <main key={`${handOvers} ${place}`} id="screen" ref={main} className={`screen is-${screen}`} tabIndex={-1}>
           <Screen route={route} />
         </main>
-        <StatusLine desk={desk} onShowKeys={() => setShowsKeys(true)} />
+        <StatusLine desk={desk} onShowKeys={() => setHelps('keys')} />
         <NoticeArea />
-        {showsKeys && <KeysDialog onClose={() => setShowsKeys(false)} />}
+        {helps === 'keys' && <KeysDialog onClose={() => setHelps(null)} onAbout={() => setHelps('about')} />}
+        {helps === 'about' && <AboutDialog onClose={() => setHelps(null)} onReport={() => setHelps('report')} />}
+        {helps === 'report' && <ReportDialog onClose={() => setHelps(null)} />}
         <SignInDialog desk={desk} />
       </div>
     </>

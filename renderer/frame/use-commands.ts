@@ -10,7 +10,10 @@ import { forgetShop } from '../state/shop-store.ts';
 import { lockNow } from '../state/sign-in-store.ts';
 import { lotText } from '../text/lot.ts';
 
-type Command = EventPayload<'menu:chosen'>['command'];
+/** The dialogs about the program itself. */
+export type Help = 'keys' | 'about' | 'report';
+
+type Command = Exclude<EventPayload<'menu:chosen'>['command'], Help>;
 
 /** The person may also choose none, or the one that is open: only the program knows, and says so by the way. */
 async function chooseFleet(): Promise<void> {
@@ -71,7 +74,7 @@ export function isTextPlace(target: EventTarget | null): target is HTMLElement {
 }
 
 /** The command a key stands for, or null. Pure in all but the event. */
-export function commandOfKey(event: KeyboardEvent): Command | 'keys' | 'leave' | null {
+export function commandOfKey(event: KeyboardEvent): Command | Help | 'leave' | null {
   const isTyping = isTextPlace(event.target);
   const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
   if (event.altKey && !event.ctrlKey && !event.metaKey) return screenKeys[key] ?? null;
@@ -82,6 +85,7 @@ export function commandOfKey(event: KeyboardEvent): Command | 'keys' | 'leave' |
     if (key === 'z') return event.shiftKey ? 'redo' : 'undo';
     return key === 'y' ? 'redo' : null;
   }
+  if (key === 'F1') return event.shiftKey ? 'report' : 'about';
   if (key === 'Escape') return 'leave';
   if (isTyping) return null;
   if (key === '/') return 'find';
@@ -90,10 +94,10 @@ export function commandOfKey(event: KeyboardEvent): Command | 'keys' | 'leave' |
 }
 
 export function useCommands({
-  setShowsKeys,
+  showHelp,
   main,
 }: {
-  readonly setShowsKeys: (shows: boolean) => void;
+  readonly showHelp: (help: Help) => void;
   readonly main: RefObject<HTMLElement | null>;
 }): void {
   useEffect(() => {
@@ -102,17 +106,20 @@ export function useCommands({
       const command = commandOfKey(event);
       if (command === null || lockedStore.read() !== null) return;
       event.preventDefault();
-      if (command === 'keys') setShowsKeys(true);
+      if (command === 'keys' || command === 'about' || command === 'report') showHelp(command);
       else if (command !== 'leave') run(command);
       // Out of the field first, so that a slip of the finger does not take the person away from what is being written.
       else if (isTextPlace(event.target)) main.current?.focus();
       else if (routeStore.read().screen !== 'lot') goTo({ screen: 'lot' });
     };
     window.addEventListener('keydown', onKeyDown);
-    const stop = on('menu:chosen', ({ command }) => run(command));
+    const stop = on('menu:chosen', ({ command }) => {
+      if (command === 'about' || command === 'report') showHelp(command);
+      else run(command);
+    });
     return () => {
       window.removeEventListener('keydown', onKeyDown);
       stop();
     };
-  }, [setShowsKeys, main]);
+  }, [showHelp, main]);
 }

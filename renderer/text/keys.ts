@@ -20,6 +20,7 @@ export const keyGroups: readonly {
         does: 'Opens the vehicle of the scanned VIN or stock number; in a field, fills it in',
       },
       { key: '?', does: 'This list' },
+      { key: 'F1  Shift+F1', does: 'About the program; a report of a fault' },
     ],
   },
   {

@@ -86,6 +86,8 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'fleet:settle-trouble': 'M',
   'fleet:take-over': 'M',
   'fleet:back-up': 'M',
+  'program:read': 'MTS',
+  'program:report': 'MTS',
   'safety:read': 'M',
   'safety:preview-trouble': 'M',
   'safety:preview-backup': 'M',

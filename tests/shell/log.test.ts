@@ -3,7 +3,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync 
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { longestLogBytes, maskForLog, openLog } from '../../app/shell/log.ts';
+import { earlierLogs, longestLogBytes, maskForLog, openLog, readLastLines } from '../../app/shell/log.ts';
 
 let folder: string;
 let file: string;
@@ -26,13 +26,27 @@ describe('the log file', () => {
     expect(lines[1]).toContain('error desk: failed | Error: first / second');
   });
 
-  it('begins anew when it has grown long, and keeps the one before', () => {
+  it('begins anew when it has grown long, and keeps a few of those before', () => {
     const log = openLog({ file, clock, echo: false });
-    log.info('program', 'old');
-    writeFileSync(file, 'x'.repeat(longestLogBytes + 1));
+    for (let round = 1; round <= earlierLogs + 2; round += 1) {
+      log.info('program', `round ${round}`);
+      writeFileSync(file, `${readFileSync(file, 'utf8')}${'x'.repeat(longestLogBytes)}`);
+    }
     log.info('program', 'new');
-    expect(statSync(`${file}.previous`).size).toBe(longestLogBytes + 1);
     expect(readFileSync(file, 'utf8')).toBe('2026-03-04T05:06:07.000Z info program: new\n');
+    expect(readFileSync(`${file}.1`, 'utf8')).toContain(`round ${earlierLogs + 2}\n`);
+    expect(readFileSync(`${file}.${earlierLogs}`, 'utf8')).toContain('round 3\n');
+    expect(existsSync(`${file}.${earlierLogs + 1}`)).toBe(false);
+    expect(statSync(`${file}.1`).size).toBeGreaterThan(longestLogBytes);
+  });
+
+  it('gives its last lines, also when it has just begun anew', () => {
+    const log = openLog({ file, clock, echo: false });
+    expect(readLastLines(file, 3)).toEqual([]);
+    for (const text of ['one', 'two', 'three']) log.info('program', text);
+    expect(readLastLines(file, 2).map((line) => line.split(': ')[1])).toEqual(['two', 'three']);
+    writeFileSync(`${file}.1`, 'earlier\n');
+    expect(readLastLines(file, 4)[0]).toBe('earlier');
   });
 
   it('does not stop the program when it cannot be written', () => {

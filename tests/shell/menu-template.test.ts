@@ -9,7 +9,6 @@ function build({ isMac = false, hasDeveloperTools = false } = {}) {
   const actions = {
     send: (command: string) => void done.push(command),
     zoom: (direction: number) => void done.push(`zoom ${direction}`),
-    showAbout: () => void done.push('about'),
   };
   const items = menuTemplate(actions, { isMac, hasDeveloperTools }).flatMap(
     (menu) => (menu.submenu ?? []) as MenuItemConstructorOptions[],
@@ -49,6 +48,7 @@ describe('the menu', () => {
     ['Money', 'money'],
     ['Find', 'find'],
     ['About Lotwright', 'about'],
+    ['Report of a fault…', 'report'],
   ])('%s does %s', (label, command) => {
     expect(build().choose((item) => item.label === label)).toBe(command);
   });
