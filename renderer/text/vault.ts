@@ -25,7 +25,8 @@ export const vaultText = {
   handOverTitle: (name: string) => `Hand the ${name} to the buyer`,
   aboutTitle: (name: string) => `What happened with the ${name}`,
   passPhrase: 'Your pass phrase for codes',
-  passPhraseHint: 'The vault is locked. This is not the PIN for signing in.',
+  passPhraseHint:
+    'The vault is locked. This is not the PIN for signing in. You change it in Setup, under “Vault for codes”.',
   noVault: 'There is no vault for codes yet. The manager makes one in Setup, under “Vault for codes”.',
   noKey: 'You have no key to the vault. Somebody who has it open adds you in Setup, under “Vault for codes”.',
   value: 'The code',
@@ -61,7 +62,8 @@ export const vaultText = {
   program: 'the program',
   destroyHead: 'Destroy the code',
   destroyWhy: 'Why it is destroyed',
-  destroyHint: 'It cannot be brought back here. Copies of the fleet folder made earlier still hold it, sealed.',
+  destroyHint:
+    'It cannot be brought back here. Backups and copies of the fleet folder made earlier still hold it, sealed.',
   destroy: 'Destroy',
   removeTitle: (name: string) => `Remove the request: ${name}`,
   removeHint:
@@ -96,6 +98,7 @@ export const vaultSetupText = {
   added: (name: string) => `${name} has a key to the vault.`,
   nobodyToAdd: 'Everybody who may see codes has a key.',
   changeTitle: 'Change your pass phrase',
+  changeHint: 'At least 12 characters: four or five words. Not the PIN for signing in.',
   old: 'Present pass phrase',
   fresh: 'New pass phrase',
   change: 'Change it',
@@ -108,8 +111,9 @@ export const vaultSetupText = {
   renewTitle: 'Recovery key lost or seen by others',
   renew: 'Make a new recovery key',
   keyTitle: 'Your recovery key',
+  keyNow: 'Write it down now. It is never shown again.',
   keyWords:
-    'This is shown now and never again. Write it down by hand, compare it, and lock the paper away from this computer. Do not photograph it, and do not keep it in the fleet folder.',
+    'Write it by hand, compare it, and lock the paper away from this computer. Do not photograph it, and do not keep it in the fleet folder. A 0 with a stroke is the number nought.',
   keyWritten: 'I have written it down and compared it',
   keyDone: 'Done',
   keyNotYet: 'Write it down first, and tick the box.',

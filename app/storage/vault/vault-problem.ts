@@ -17,7 +17,7 @@ const sentences = {
   'damaged-recovery':
     'The recovery key’s part of the vault has been damaged. Open the vault with a pass phrase and make a new recovery key.',
   'damaged-code':
-    'The code kept for this request has been changed by something else, or belongs to another request. It is not shown. All other codes are untouched. Ask for it again, or bring back the vault of a backup.',
+    'The code kept for this request has been changed by something else, or belongs to another request. It is not shown. All other codes are untouched. Ask for it again.',
   'damaged-vault': 'The vault cannot be read.',
   'not-vouched':
     'A key in the vault was put there by something other than this program. Nothing was changed. Remove that person first.',

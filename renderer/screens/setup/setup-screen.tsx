@@ -34,6 +34,7 @@ import { SupportSection } from './support-section.tsx';
 import { TaxSection } from './tax-section.tsx';
 import { TurnaroundSection } from './turnaround-section.tsx';
 import { ValueLossSection } from './value-loss-section.tsx';
+import { OwnVaultSection } from './vault-phrase.tsx';
 import { VaultSection } from './vault-section.tsx';
 
 /** What everybody may know of the settings. */
@@ -43,6 +44,7 @@ function ForEverybody({ desk }: { readonly desk: Desk }) {
     <>
       <p className="setup-hint">{setupText.onlyManagers}</p>
       <OwnSecretSection desk={desk} />
+      <OwnVaultSection desk={desk} />
       {shop !== null && (
         <div className="setup-columns">
           <section className="setup-section">
