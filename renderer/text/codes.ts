@@ -138,3 +138,10 @@ function ordinal(count: number): string {
   const last = count % 100 > 10 && count % 100 < 14 ? 0 : count % 10;
   return `${count}${last === 1 ? 'st' : last === 2 ? 'nd' : last === 3 ? 'rd' : 'th'}`;
 }
+
+/** The chases of parts and sublet work in their forms. */
+export const chaseListText = {
+  chase: (day: string, way: string, who: string) => [day, way, who].filter((word) => word !== '').join(', '),
+  promised: (day: string) => `promised for ${day}`,
+  remove: (day: string) => `Remove the chase of ${day}`,
+} as const;

@@ -1,4 +1,5 @@
 // Which open wait decides the next day of a vehicle that is held: by the rule of held-days.ts, as if no work were booked on it.
+import type { NamedKinds } from '../codes/code-name.ts';
 import type { Day } from '../shared/day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { Standing } from './cause.ts';
@@ -18,10 +19,10 @@ export type Deciding = {
 
 /**
  * Every wait open today. No stage of proving or presenting is among them: while a part, a code or sublet work is owed, the work is not
- * finished.
+ * finished. `kinds`: the shop's kinds of codes, for what a wait for a code is called.
  */
-export function openWaits(vehicle: Vehicle): readonly Wait[] {
-  return vehicle.sale === null ? waitsOf(vehicle, []).filter(({ until }) => until === null) : [];
+export function openWaits(vehicle: Vehicle, kinds?: NamedKinds): readonly Wait[] {
+  return vehicle.sale === null ? waitsOf(vehicle, [], kinds).filter(({ until }) => until === null) : [];
 }
 
 export function isOutside(wait: Wait): wait is OutsideWait {

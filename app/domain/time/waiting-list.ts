@@ -211,7 +211,7 @@ export function waitingList(vehicles: Iterable<WaitingVehicle>, context: Waiting
   let dayCents = 0;
   for (const one of vehicles) {
     if (one.vehicle.sale !== null) continue;
-    const waits = openWaits(one.vehicle);
+    const waits = openWaits(one.vehicle, context.shop.codeKinds);
     const outside = waits.filter(isOutside);
     if (outside.length === 0) continue;
     const deciding = decidingWait(one.vehicle, waits, context.today);

@@ -41,12 +41,18 @@ export function nextCodeFacts(request: CodeRequestDraft): readonly CodeFact[] {
   return ['right', 'wrong'];
 }
 
-export type CodeEntry = { readonly today: Day; readonly by: string; readonly newId: string };
+export type CodeEntry = {
+  readonly today: Day;
+  readonly by: string;
+  readonly newId: string;
+  /** Of a wrong try, where its kind of code says how long it locks. */
+  readonly lockedUntil?: string | null;
+};
 
 export function withCodeFact(
   request: CodeRequestDraft,
   fact: CodeFact,
-  { today, by, newId }: CodeEntry,
+  { today, by, newId, lockedUntil = null }: CodeEntry,
 ): CodeRequestDraft {
   switch (fact) {
     case 'asked':
@@ -57,8 +63,9 @@ export function withCodeFact(
     case 'refused':
       return { ...request, answeredOn: today, outcome: fact };
     case 'right':
-    case 'wrong':
       return { ...request, tries: [...request.tries, freshTry(newId, { today, by, result: fact })] };
+    case 'wrong':
+      return { ...request, tries: [...request.tries, freshTry(newId, { today, by, result: fact, lockedUntil })] };
     case 'closed':
       return { ...request, closedOn: today };
   }

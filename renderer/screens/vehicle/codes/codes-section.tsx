@@ -25,6 +25,7 @@ import { CodeNext } from './code-next.tsx';
 import { codeState, instantOn } from './code-state.ts';
 import { CodeValueCell } from './code-value-cell.tsx';
 import { CodeValueDialogs } from './code-value-dialogs.tsx';
+import { lockedAfter } from './fresh-life.ts';
 import { RemoveWithCode } from './remove-with-code.tsx';
 import { useCodesUsual } from './use-codes-usual.ts';
 
@@ -126,7 +127,12 @@ export function CodesSection() {
             return {
               label: codeText.quick[fact],
               apply: (kept: CodeRequestDraft) =>
-                withCodeFact(kept, fact, { today, by: desk.person.id, newId: newIdentifier() }),
+                withCodeFact(kept, fact, {
+                  today,
+                  by: desk.person.id,
+                  newId: newIdentifier(),
+                  lockedUntil: lockedAfter(codeKindOf(kinds, kept.kind), instantOn(today, new Date())),
+                }),
               ...(focus === undefined ? {} : { thenFocus: focus }),
             };
           })

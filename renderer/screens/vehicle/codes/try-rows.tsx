@@ -19,7 +19,7 @@ import { FieldPlace } from '../ledger/field-place.tsx';
 import { useVehicle } from '../page/vehicle-context.ts';
 import type { CodeRequestValue } from './code-draft.ts';
 import { instantOn } from './code-state.ts';
-import { freshTry } from './fresh-life.ts';
+import { freshTry, lockedAfter } from './fresh-life.ts';
 
 export function TryRows({
   edit,
@@ -32,6 +32,13 @@ export function TryRows({
   const { tries, outcome } = edit.value;
   const set = (index: number, more: Partial<CodeTry>) =>
     edit.set({ tries: tries.map((attempt, at) => (at === index ? { ...attempt, ...more } : attempt)) });
+  /** A right try locks nothing; a wrong one today as long as its kind says, unless somebody has written until when. */
+  const resultOf = (attempt: CodeTry, result: CodeTry['result']): Partial<CodeTry> => {
+    if (result === 'right') return { result, lockedUntil: null };
+    const isToday = attempt.triedOn === today;
+    const known = isToday ? lockedAfter(kind, instantOn(today, new Date())) : null;
+    return { result, lockedUntil: attempt.lockedUntil ?? known };
+  };
   const add = () =>
     edit.set({ tries: [...tries, freshTry(newIdentifier(), { today, by: desk.person.id, result: 'right' })] });
   if (outcome !== 'given' && tries.length === 0) return null;
@@ -62,7 +69,7 @@ export function TryRows({
               <SelectField
                 label={codeText.result}
                 value={attempt.result}
-                onChange={(result) => set(index, { result })}
+                onChange={(result) => set(index, resultOf(attempt, result))}
                 problem={edit.problemAt(`${path}.result`)}
                 options={chooseFrom(['right', 'wrong'] as const, codeText.results)}
               />

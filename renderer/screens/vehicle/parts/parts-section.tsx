@@ -11,6 +11,7 @@ import { MoneyField } from '../../../ui/money-field.tsx';
 import { NumberField } from '../../../ui/number-field.tsx';
 import { TextField } from '../../../ui/text-field.tsx';
 import { freshPart, likelyFault } from '../fresh-facts.ts';
+import { ChaseList } from '../ledger/chase-list.tsx';
 import { usedWords } from '../ledger/choices.ts';
 import { asTyped, type FactKind } from '../ledger/fact-kind.ts';
 import { FaultField } from '../ledger/fault-field.tsx';
@@ -36,29 +37,32 @@ function PartForm({ edit }: { readonly edit: Editing<Typed<PartDraft>> }) {
   const { vehicle, today, currency } = useVehicle();
   const suppliers = usedWords([...vehicle.parts, ...vehicle.sublets].map((entry) => entry.supplier));
   return (
-    <div className="field-grid">
-      <TextField label={partText.what} {...edit.at('what')} isRequired />
-      <TextField label={partText.partNumber} {...edit.at('partNumber')} code />
-      <TextField label={partText.supplier} {...edit.at('supplier')} list={suppliers} />
-      <FaultField label={partText.fault} {...edit.at('faultId')} />
-      <NumberField label={partText.quantity} {...edit.at('quantity')} minimum={1} maximum={999} />
-      <MoneyField label={partText.price} {...edit.centsAt('priceCents')} currency={currency} />
-      <MoneyField label={partText.core} {...edit.centsAt('coreChargeCents')} currency={currency} />
-      <DayField label={partText.neededOn} {...edit.at('neededOn')} today={today} isRequired />
-      <FieldPlace name="orderedOn">
-        <DayField label={partText.orderedOn} {...edit.at('orderedOn')} today={today} />
-      </FieldPlace>
-      <FieldPlace name="expectedOn">
-        <DayField label={partText.expectedOn} {...edit.at('expectedOn')} today={today} />
-      </FieldPlace>
-      <FieldPlace name="receivedOn">
-        <DayField label={partText.receivedOn} {...edit.at('receivedOn')} today={today} />
-      </FieldPlace>
-      <DayField label={partText.fittedOn} {...edit.at('fittedOn')} today={today} />
-      <DayField label={partText.returnedOn} {...edit.at('returnedOn')} today={today} />
-      <DayField label={partText.coreReturnedOn} {...edit.at('coreReturnedOn')} today={today} />
-      <TextField label={partText.note} {...edit.at('note')} isWide />
-    </div>
+    <>
+      <div className="field-grid">
+        <TextField label={partText.what} {...edit.at('what')} isRequired />
+        <TextField label={partText.partNumber} {...edit.at('partNumber')} code />
+        <TextField label={partText.supplier} {...edit.at('supplier')} list={suppliers} />
+        <FaultField label={partText.fault} {...edit.at('faultId')} />
+        <NumberField label={partText.quantity} {...edit.at('quantity')} minimum={1} maximum={999} />
+        <MoneyField label={partText.price} {...edit.centsAt('priceCents')} currency={currency} />
+        <MoneyField label={partText.core} {...edit.centsAt('coreChargeCents')} currency={currency} />
+        <DayField label={partText.neededOn} {...edit.at('neededOn')} today={today} isRequired />
+        <FieldPlace name="orderedOn">
+          <DayField label={partText.orderedOn} {...edit.at('orderedOn')} today={today} />
+        </FieldPlace>
+        <FieldPlace name="expectedOn">
+          <DayField label={partText.expectedOn} {...edit.at('expectedOn')} today={today} />
+        </FieldPlace>
+        <FieldPlace name="receivedOn">
+          <DayField label={partText.receivedOn} {...edit.at('receivedOn')} today={today} />
+        </FieldPlace>
+        <DayField label={partText.fittedOn} {...edit.at('fittedOn')} today={today} />
+        <DayField label={partText.returnedOn} {...edit.at('returnedOn')} today={today} />
+        <DayField label={partText.coreReturnedOn} {...edit.at('coreReturnedOn')} today={today} />
+        <TextField label={partText.note} {...edit.at('note')} isWide />
+      </div>
+      <ChaseList chases={edit.value.chases} onChange={(chases) => edit.set({ chases })} />
+    </>
   );
 }
 

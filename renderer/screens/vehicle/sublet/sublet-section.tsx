@@ -14,6 +14,7 @@ import { MoneyField } from '../../../ui/money-field.tsx';
 import { SelectField } from '../../../ui/select-field.tsx';
 import { TextField } from '../../../ui/text-field.tsx';
 import { freshSublet } from '../fresh-facts.ts';
+import { ChaseList } from '../ledger/chase-list.tsx';
 import { chooseFrom, usedWords } from '../ledger/choices.ts';
 import { asTyped, type FactKind } from '../ledger/fact-kind.ts';
 import { FaultField } from '../ledger/fault-field.tsx';
@@ -45,31 +46,34 @@ function SubletForm({ edit }: { readonly edit: Editing<Typed<SubletDraft>> }) {
   const { vehicle, today, currency } = useVehicle();
   const suppliers = usedWords([...vehicle.sublets, ...vehicle.parts].map((entry) => entry.supplier));
   return (
-    <div className="field-grid">
-      <TextField label={subletText.what} {...edit.at('what')} isRequired />
-      <TextField label={subletText.supplier} {...edit.at('supplier')} list={suppliers} />
-      <SelectField
-        label={subletText.area}
-        {...edit.at('area')}
-        options={chooseFrom(workAreaSchema.options, areaNames)}
-      />
-      <FaultField label={subletText.fault} {...edit.at('faultId')} />
-      <DayField label={subletText.notedOn} {...edit.at('notedOn')} today={today} isRequired />
-      <FieldPlace name="sentOn">
-        <DayField label={subletText.sentOn} {...edit.at('sentOn')} today={today} />
-      </FieldPlace>
-      <FieldPlace name="expectedOn">
-        <DayField label={subletText.expectedOn} {...edit.at('expectedOn')} today={today} />
-      </FieldPlace>
-      <FieldPlace name="backOn">
-        <DayField label={subletText.backOn} {...edit.at('backOn')} today={today} />
-      </FieldPlace>
-      <MoneyField label={subletText.quoted} {...edit.centsAt('quotedCents')} currency={currency} />
-      <FieldPlace name="invoicedCents">
-        <MoneyField label={subletText.invoiced} {...edit.centsAt('invoicedCents')} currency={currency} />
-      </FieldPlace>
-      <TextField label={subletText.note} {...edit.at('note')} isWide />
-    </div>
+    <>
+      <div className="field-grid">
+        <TextField label={subletText.what} {...edit.at('what')} isRequired />
+        <TextField label={subletText.supplier} {...edit.at('supplier')} list={suppliers} />
+        <SelectField
+          label={subletText.area}
+          {...edit.at('area')}
+          options={chooseFrom(workAreaSchema.options, areaNames)}
+        />
+        <FaultField label={subletText.fault} {...edit.at('faultId')} />
+        <DayField label={subletText.notedOn} {...edit.at('notedOn')} today={today} isRequired />
+        <FieldPlace name="sentOn">
+          <DayField label={subletText.sentOn} {...edit.at('sentOn')} today={today} />
+        </FieldPlace>
+        <FieldPlace name="expectedOn">
+          <DayField label={subletText.expectedOn} {...edit.at('expectedOn')} today={today} />
+        </FieldPlace>
+        <FieldPlace name="backOn">
+          <DayField label={subletText.backOn} {...edit.at('backOn')} today={today} />
+        </FieldPlace>
+        <MoneyField label={subletText.quoted} {...edit.centsAt('quotedCents')} currency={currency} />
+        <FieldPlace name="invoicedCents">
+          <MoneyField label={subletText.invoiced} {...edit.centsAt('invoicedCents')} currency={currency} />
+        </FieldPlace>
+        <TextField label={subletText.note} {...edit.at('note')} isWide />
+      </div>
+      <ChaseList chases={edit.value.chases} onChange={(chases) => edit.set({ chases })} />
+    </>
   );
 }
 
