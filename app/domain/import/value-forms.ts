@@ -59,9 +59,10 @@ function partsOf(text: string): Parts | null {
 
 /** The form that reads the most of the values; where several do: year first, then day first unless the market writes the month first. */
 export function guessDayForm(values: readonly string[], monthFirst: boolean): DayForm {
-  const order: readonly DayForm[] = monthFirst
-    ? ['year-first', 'month-first', 'day-first']
-    : ['year-first', 'day-first', 'month-first'];
+  // Points between the parts: the day comes first, wherever the shop is (common practice, no source).
+  const isPointed = values.some((value) => /^\d{1,2}\.\s?\d{1,2}\./.test(value.trim()));
+  const order: readonly DayForm[] =
+    monthFirst && !isPointed ? ['year-first', 'month-first', 'day-first'] : ['year-first', 'day-first', 'month-first'];
   const filled = values.filter((value) => value.trim() !== '');
   let best: DayForm = order[1] ?? 'day-first';
   let most = 0;

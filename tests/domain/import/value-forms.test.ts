@@ -56,6 +56,7 @@ describe('days of a column', () => {
   it('go by the market where both fit', () => {
     expect(guessDayForm(['03/04/2026'], true)).toBe('month-first');
     expect(guessDayForm(['03/04/2026'], false)).toBe('day-first');
+    expect(guessDayForm(['03.04.2026'], true)).toBe('day-first');
   });
 
   it.each([
