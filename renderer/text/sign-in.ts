@@ -59,8 +59,9 @@ export const signInText = {
     'A manager gives each person the first one; they change it themselves. A PIN is digits only, at least four; a pass phrase has at least eight characters. It is kept in people-keys.json in the fleet folder, in a form from which it cannot be read. Being removed or made inactive takes it away.',
   give: 'Give one',
   giveTo: (name: string) => `Give ${name} a PIN or pass phrase`,
+  giveOneTo: (name: string) => `Give one to ${name}: a PIN or pass phrase`,
   take: 'Take it away',
-  takeFrom: (name: string) => `Take the PIN or pass phrase of ${name} away`,
+  takeFrom: (name: string) => `Take it away: the PIN or pass phrase of ${name}`,
   takeTitle: (name: string) => `Take it away from ${name}?`,
   takeSentence: (name: string) =>
     `${name} can no longer sign in until a manager gives a new one. Nothing of what ${name} entered changes.`,

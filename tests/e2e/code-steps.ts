@@ -22,13 +22,15 @@ export async function typeThrough(first: Locator, texts: readonly string[]): Pro
   await page.keyboard.press('Enter');
 }
 
-/** The vault is made, and its recovery key written down. */
-export async function makeVault(page: Page): Promise<void> {
+/** The vault is made, and its recovery key written down; `look`: while that is shown. */
+export async function makeVault(page: Page, look?: () => Promise<void>): Promise<void> {
   await goTo(page, 'Setup');
   const make = form(page, 'Make the vault');
   await typeThrough(make.getByLabel('Pass phrase', { exact: true }), [managerPhrase, managerPhrase]);
   const told = page.getByRole('dialog', { name: 'Your recovery key' });
-  await expect(told.getByText(/^[0-9A-Z]{5}(-[0-9A-Z]{5}){7}$/)).toBeVisible({ timeout: 60_000 });
+  const key = told.getByRole('status', { name: 'Recovery key' });
+  await expect(key).toHaveText(/^[0-9A-Z]{5}(-[0-9A-Z]{5}){7}$/, { timeout: 60_000 });
+  await look?.();
   await told.getByLabel('I have written it down and compared it').focus();
   await page.keyboard.press('Space');
   await press(told.getByRole('button', { name: 'Done' }));
@@ -46,16 +48,18 @@ export async function giveKey(page: Page, name: string, phrase: string): Promise
   await expect(vault.getByRole('button', { name: `Take the key away from ${name}` })).toBeVisible({ timeout: 60_000 });
 }
 
-/** Keeps `value` for the first request of this vehicle whose name begins so. */
+/** Keeps `value` for the first request of this vehicle whose name begins so; `look`: while the dialog is open. */
 export async function keepCode(
   page: Page,
   { stockNumber, name, value }: { readonly stockNumber: string; readonly name: string; readonly value: string },
+  look?: () => Promise<void>,
 ): Promise<void> {
   await goTo(page, 'Lot');
   await openVehicle(page, stockNumber);
   const keep = section(page, 'Codes').getByRole('button', { name: new RegExp(`^Keep the ${name}`, 'i') });
   await press(keep.first());
   const dialog = page.getByRole('dialog', { name: new RegExp(`^Keep the ${name}`, 'i') });
+  await look?.();
   await typeThrough(dialog.getByLabel(/^The code/), [value]);
   await expect(dialog).toHaveCount(0);
 }

@@ -79,7 +79,7 @@ export function SecretsSection({ desk }: { readonly desk: Desk }) {
                 <td className="setup-last">
                   <Button
                     kind="quiet"
-                    label={person.secretForm === null ? text.giveTo(person.name) : text.takeFrom(person.name)}
+                    label={person.secretForm === null ? text.giveOneTo(person.name) : text.takeFrom(person.name)}
                     isDisabled={whyNot !== null}
                     whyDisabled={whyNot ?? undefined}
                     onPress={() => setAsked({ person, what: person.secretForm === null ? 'give' : 'take' })}
