@@ -101,6 +101,27 @@ describe('what is listed', () => {
   });
 });
 
+describe('a code of a kind that the shop has named', () => {
+  it('is called so where it decides the day and where it is waited for besides', () => {
+    const codeKinds = shop.codeKinds.map((kind) => (kind.id === 'radio' ? { ...kind, name: 'Wireless number' } : kind));
+    const vehicle = here({
+      parts: [part({ what: 'Body module', expectedOn: '2026-02-13' })],
+      codeRequests: [makeCodeRequest('2026-02-01', { askedOn: '2026-02-03', kind: 'radio', expectedOn: '2026-02-20' })],
+    });
+    const reckoning = reckonVehicle(vehicle, shop, today);
+    const { lines } = waitingList([{ vehicle, reckoning }], {
+      shop: { ...shop, codeKinds },
+      history: noHistory,
+      today,
+    });
+    const ofPart = lines.find(({ kind }) => kind === 'part');
+    expect(ofPart?.decidedBy.what.toLowerCase()).toContain('wireless number');
+    expect(ofPart?.besides.map(({ what }) => what.toLowerCase())).toContainEqual(
+      expect.stringContaining('wireless number'),
+    );
+  });
+});
+
 describe('what another day costs', () => {
   it('is borne whole by the only wait', () => {
     const { lines, dayCents, sharedCents } = list([here({ parts: [part()] })]);
