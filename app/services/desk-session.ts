@@ -227,12 +227,12 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
     name: Name,
     input: ChannelInput<Name>,
   ): Answer<ChannelOutput<Name>> {
-    context.signIn.lockWhenIdle();
-    // What only reads may have been asked by the page of itself.
-    if (channels[name].mutates || name === 'people:active') context.signIn.act();
-    const refusal = judgeCall(name, atTheDesk(context));
-    if (refusal !== null) return refuse(refusal.code, refusal.detail);
     try {
+      context.signIn.lockWhenIdle();
+      // What only reads may have been asked by the page of itself.
+      if (channels[name].mutates || name === 'people:active') context.signIn.act();
+      const refusal = judgeCall(name, atTheDesk(context));
+      if (refusal !== null) return refuse(refusal.code, refusal.detail);
       if (!answeredAtOnce.includes(name)) await context.store.whole;
       return await handlers[name](context, input);
     } catch (error) {

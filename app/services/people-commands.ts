@@ -11,10 +11,13 @@ const words = {
   lastManager:
     'This is the only manager with a PIN or pass phrase, and signing in is wanted: without it nobody could get in. Give another manager one first, or switch off signing in.',
   noManager: 'Give a manager a PIN or pass phrase first, or nobody could get in.',
+  readingOnly:
+    'The fleet is open here for reading only, so a try could not be counted and none is taken. Sign in at the desk that has the fleet open, or open it for writing here once nobody works there.',
   nobody: 'There is nobody of this name to sign in. Choose from the list again.',
 } as const;
 
 function refuseSecret(field: string, problem: SignInProblem) {
+  if (problem.storage?.code === 'read-only') return refuse('refused', '', [{ field, sentence: words.readingOnly }]);
   if (problem.code === 'storage' && problem.storage !== null) return refuseStorage(problem.storage);
   return refuse('refused', '', [{ field, sentence: problem.sentence }]);
 }

@@ -8,7 +8,7 @@ export type DialogProps = {
   readonly title: string;
   readonly onClose: () => void;
   readonly children: ReactNode;
-  /** Buttons, the main one last. Without it there is a Close. */
+  /** Buttons, the main one last. Without it there is a Close; null: the buttons are in the body. */
   readonly footer?: ReactNode;
   readonly isWide?: boolean;
 };
@@ -42,7 +42,9 @@ export function Dialog({ title, onClose, children, footer, isWide = false }: Dia
         {title}
       </h2>
       <div className="dialog-body">{children}</div>
-      <div className="dialog-foot">{footer ?? <Button onPress={onClose}>{commonText.close}</Button>}</div>
+      {footer !== null && (
+        <div className="dialog-foot">{footer ?? <Button onPress={onClose}>{commonText.close}</Button>}</div>
+      )}
     </dialog>
   );
 }

@@ -23,7 +23,7 @@ export function GiveSecretDialog({ person, onClose }: { readonly person: Name; r
   };
   const label = text.giveTo(person.name);
   return (
-    <Dialog title={label} onClose={onClose} footer={<Button onPress={onClose}>{commonText.cancel}</Button>}>
+    <Dialog title={label} onClose={onClose} footer={null}>
       <Form label={label} className="secret-form" onSubmit={() => void submit()}>
         <SecretField
           label={text.newSecret}
@@ -33,9 +33,12 @@ export function GiveSecretDialog({ person, onClose }: { readonly person: Name; r
           problem={problems?.secret}
         />
         <SecretField label={text.again} value={typed.again} onChange={typed.setAgain} problem={problems?.again} />
-        <Button type="submit" kind="main">
-          {text.keep}
-        </Button>
+        <div className="secret-foot">
+          <Button onPress={onClose}>{commonText.cancel}</Button>
+          <Button type="submit" kind="main">
+            {text.keep}
+          </Button>
+        </div>
       </Form>
     </Dialog>
   );

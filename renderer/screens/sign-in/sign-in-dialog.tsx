@@ -10,7 +10,7 @@ export function SignInDialog({ desk }: { readonly desk: Desk }) {
   if (!useStore(signInAskedStore)) return null;
   const close = () => signInAskedStore.set(false);
   return (
-    <Dialog title={text.title} onClose={close} footer={<span />}>
+    <Dialog title={text.title} onClose={close} footer={null}>
       <SignInForm people={desk.people.filter((person) => person.isActive)} firstId={desk.person.id} onCancel={close} />
     </Dialog>
   );
