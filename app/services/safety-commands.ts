@@ -5,7 +5,6 @@ import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import type { PutBackPreview, SafetyView } from '../contract/safety-view.ts';
 import { changedParts } from '../domain/people/history-entry.ts';
 import { tellEntry } from '../domain/people/history-words.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
 import { ok } from '../domain/shared/result.ts';
 import { vehicleTitle } from '../domain/vehicle/identity.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
@@ -43,7 +42,7 @@ function previewOf(context: DeskContext, present: Vehicle | null, copy: Vehicle 
     parts,
     isShortened: false,
   };
-  const told = tellEntry(entry, rightsOf(context.person().role), names);
+  const told = tellEntry(entry, context.rights(), names);
   const effect = parts.length === 0 ? 'same' : 'changes';
   return { what, effect, changes: told?.changes ?? [], isShortened: told?.isShortened ?? false };
 }

@@ -1,6 +1,5 @@
 // Writing a table that the page shows as a CSV file: its rows and columns by role, from the fleet and never from the page.
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
-import { rightsOf } from '../domain/people/role-rights.ts';
 import type { CsvCell } from '../domain/shared/csv.ts';
 import { ok } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
@@ -21,15 +20,15 @@ function inFileName(stockNumber: string): string {
 /** Vehicles that this person may not see, or that are gone, are left out. */
 async function exportLot(context: DeskContext, ids: readonly string[]): Written {
   const { role } = context.person();
-  const { seesMoney, seesForecast } = rightsOf(role);
-  const shows = { money: seesMoney, asking: role !== 'technician', forecast: seesForecast };
+  const { seesMoney, seesForecast } = context.rights();
+  const shows = { money: seesMoney, asking: role === 'sales' || seesMoney, forecast: seesForecast };
   return writeExport(context, 'lot', lotTable(context.rows(ids), shows));
 }
 
 async function exportNextJobs(context: DeskContext): Written {
   const read = await readNextJobs(context);
   if (!read.ok) return read;
-  return writeExport(context, 'next-jobs', nextJobsTable(read.value, rightsOf(context.person().role).seesMoney));
+  return writeExport(context, 'next-jobs', nextJobsTable(read.value, context.rights().seesMoney));
 }
 
 async function exportOfVehicle(
@@ -46,7 +45,7 @@ async function exportOfVehicle(
 
 export async function exportTable(context: DeskContext, input: ChannelInput<'table:export'>): Written {
   const { role } = context.person();
-  const rights = rightsOf(role);
+  const rights = context.rights();
   if (role === 'sales' && input.table !== 'lot') return refuse('not-allowed');
   switch (input.table) {
     case 'lot':
