@@ -53,7 +53,7 @@ export function KeepCodeDialog({ open }: { readonly open: CodeDialog }) {
     );
   return (
     <Dialog title={title} onClose={closeCodeDialog} footer={false}>
-      <Form label={title} onSubmit={() => void keep()}>
+      <Form label={title} className="code-value-form" onSubmit={() => void keep()}>
         {error !== null && error.problems.length === 0 && (
           <p role="alert" className="field-problem">
             {vaultSentence(error)}

@@ -172,7 +172,7 @@ export function SeeCodeDialog({ open }: { readonly open: CodeDialog }) {
     );
   return (
     <Dialog title={title} onClose={closeCodeDialog} footer={false}>
-      <Form label={title} onSubmit={() => void look()}>
+      <Form label={title} className="code-value-form" onSubmit={() => void look()}>
         {error !== null && error.problems.length === 0 && (
           <p role="alert" className="field-problem">
             {vaultSentence(error)}
