@@ -21,6 +21,7 @@ import { lotRow } from './services/lot-rows.ts';
 import { makeSheet, printSheet, sheetFileName } from './services/printer.ts';
 import { registerEntry } from './services/sheet-marks.ts';
 import { isFleetFolder } from './storage/fleet-folder.ts';
+import { readLogo } from './storage/logo-file.ts';
 import { notePrinted } from './storage/printed-register.ts';
 import { readFleet } from './storage/read-fleet.ts';
 import type { ReadRecord } from './storage/record-file.ts';
@@ -157,11 +158,12 @@ async function printOrder(order: Order): Promise<boolean> {
   let isAllWell = found.bad.length === 0 && missing.length === 0;
   const today = shop.sample?.today ?? todayHere();
   const by = whoPrints();
+  const logo = await readLogo(order.fleet);
   /** Writes one sheet, notes it where that was asked for, and says so in a line. */
   const write = async (make: () => Sheet, vehicleId: string | null, path: string) => {
     try {
       const sheet = make();
-      const { pages } = await printSheet(order.isNoted ? sheet : { ...sheet, mark: '' }, fontsFolder(), path);
+      const { pages } = await printSheet(order.isNoted ? sheet : { ...sheet, mark: '' }, fontsFolder(), path, logo);
       console.log(`${path}: ${pages === 1 ? '1 page' : `${pages} pages`}`);
       if (!order.isNoted) return;
       const noted = await notePrinted(join(order.fleet, 'sheets'), [registerEntry({ vehicleId, sheet }, today)]);

@@ -27,6 +27,8 @@ export const channelNames = [
   'money:show-folder',
   'shop:read',
   'shop:change',
+  'shop:logo',
+  'shop:set-logo',
   'programming:pack',
   'programming:routes',
   'next-jobs:read',

@@ -35,6 +35,7 @@ import { codesUsualSchema } from './codes-usual-view.ts';
 import { historyPlaceSchema, historyViewSchema } from './history-view.ts';
 import { holidayChannels } from './holiday-channels.ts';
 import { listImportChannels } from './list-import-channels.ts';
+import { logoChannels } from './logo-channels.ts';
 import { moneyTableSchema, moneyViewSchema } from './money-view.ts';
 import { nextJobsSchema } from './next-jobs-view.ts';
 import { peopleChannels } from './people-channels.ts';
@@ -185,6 +186,7 @@ export const channels = {
     mutates: false,
   },
   'sheet:show-folder': { input: nothing, output: nothing, roles: everybody, mutates: false },
+  ...logoChannels,
   ...sheetChannels,
   ...holidayChannels,
   ...listImportChannels,

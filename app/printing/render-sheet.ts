@@ -17,6 +17,7 @@ import { planWindowCard } from './blocks/window-card.ts';
 import { planBlankLines, planBullets, planHeading, planParagraph, planSignatures } from './blocks/words.ts';
 import { declareStandards } from './declare-standards.ts';
 import type { SheetFonts } from './load-fonts.ts';
+import { type Logo, openLogo } from './logo.ts';
 import { PageFlow } from './page-flow.ts';
 import { pageFrame } from './page-frame.ts';
 import { Pen } from './pen.ts';
@@ -148,9 +149,9 @@ async function collect(doc: PDFKit.PDFDocument): Promise<Buffer> {
 }
 
 /** The PDF of a sheet and how many pages it has. The same sheet gives the same bytes. */
-export async function renderSheet(sheet: Sheet, fonts: SheetFonts): Promise<RenderedSheet> {
+export async function renderSheet(sheet: Sheet, fonts: SheetFonts, logo: Buffer | null = null): Promise<RenderedSheet> {
   const doc = makeDocument(sheet);
-  drawSheet(doc, new Pen(doc, fonts), sheet);
+  drawSheet(doc, new Pen(doc, fonts), sheet, openLogo(doc, logo));
   const { count } = doc.bufferedPageRange();
   doc.end();
   return { bytes: await collect(doc), pages: count };
@@ -161,19 +162,20 @@ export async function renderTogether(
   title: string | null,
   sheets: AsyncIterable<Sheet>,
   fonts: SheetFonts,
+  logo: Buffer | null = null,
 ): Promise<RenderedSheet | null> {
-  let started: { readonly doc: PDFKit.PDFDocument; readonly pen: Pen } | null = null;
+  let started: { readonly doc: PDFKit.PDFDocument; readonly pen: Pen; readonly picture: Logo | null } | null = null;
   for await (const sheet of sheets) {
     if (started === null) {
       const doc = makeDocument(sheet, title ?? undefined);
-      started = { doc, pen: new Pen(doc, fonts) };
+      started = { doc, pen: new Pen(doc, fonts), picture: openLogo(doc, logo) };
     } else {
       const { pageWidth, pageHeight } = pageFrame(sheet.paper, sheet.orientation);
       // Pages that the flow adds later take these options as well.
       started.doc.options.size = [pageWidth, pageHeight];
       started.doc.addPage();
     }
-    drawSheet(started.doc, started.pen, sheet);
+    drawSheet(started.doc, started.pen, sheet, started.picture);
   }
   if (started === null) return null;
   const { doc } = started;
@@ -183,10 +185,10 @@ export async function renderTogether(
 }
 
 /** On the page that is there, and on as many more as it needs. */
-function drawSheet(doc: PDFKit.PDFDocument, pen: Pen, sheet: Sheet): void {
+function drawSheet(doc: PDFKit.PDFDocument, pen: Pen, sheet: Sheet, logo: Logo | null): void {
   const first = doc.bufferedPageRange().count - 1;
   const frame = pageFrame(sheet.paper, sheet.orientation);
-  const running = planRunningLines(pen, frame, sheet);
+  const running = planRunningLines(pen, frame, sheet, logo);
   const root = doc.struct('Document');
   doc.addStructure(root);
   const flow = new PageFlow(pen, running.bodyTop, running.bodyBottom);

@@ -2,6 +2,7 @@
 import { fleetSheetKindSchema, type Sheet } from '../domain/sheets/sheet.ts';
 import { showMark } from '../domain/sheets/sheet-mark.ts';
 import { showDay } from '../domain/sheets/sheet-words.ts';
+import type { Logo } from './logo.ts';
 import type { PageFrame } from './page-frame.ts';
 import type { Pen } from './pen.ts';
 import { ink, ruleInk, type } from './type-scale.ts';
@@ -25,26 +26,30 @@ export function showInstant(instant: string): string {
   return `${showDay(day)}, ${two(date.getHours())}:${two(date.getMinutes())}`;
 }
 
-export function planRunningLines(pen: Pen, frame: PageFrame, sheet: Sheet): RunningLines {
+export function planRunningLines(pen: Pen, frame: PageFrame, sheet: Sheet, logo: Logo | null = null): RunningLines {
   const { left, right, width } = frame;
+  // Three lines high, so that it can be made out; the words stand beside it.
+  const logoHeight = logo === null ? 0 : 3 * lineHeight;
+  const indent = logo === null ? 0 : logo.widthAt(logoHeight) + 8;
   const half = width / 2 - 8;
-  const dealer = pen.shortened(sheet.dealer.name, half, type.runningStrong)[0] ?? '';
+  const dealer = pen.shortened(sheet.dealer.name, half - indent, type.runningStrong)[0] ?? '';
   const subject = pen.shortened(`${sheet.title} · ${sheet.subject}`, half, type.running)[0] ?? '';
   const contact = [sheet.dealer.address.replace(/\s*\n\s*/g, ', '), sheet.dealer.phone].filter((part) => part !== '');
-  const contactLines = pen.shortened(contact.join(' · '), width, type.running, 2);
+  const contactLines = pen.shortened(contact.join(' · '), width - indent, type.running, 2);
   const footer = pen.shortened(sheet.footer, width, type.running, 3);
   const notice = pen.shortened(sheet.sampleNotice, width, type.runningStrong, 2);
-  const headLines = 1 + contactLines.length;
+  const headLines = Math.max(1 + contactLines.length, logo === null ? 0 : 3);
   const footLines = footer.length + notice.length + 1;
   const footTop = frame.footBottom - footLines * lineHeight - footRuleGap;
 
   const drawHead = (page: number) => {
-    pen.line(dealer, left, frame.headTop, type.runningStrong);
+    logo?.draw(left, frame.headTop, logoHeight);
+    pen.line(dealer, left + indent, frame.headTop, type.runningStrong);
     pen.line(subject, right - pen.width(subject, type.running), frame.headTop, type.running);
     const contactShown = page === 1 ? contactLines : [];
     for (const [index, line] of contactShown.entries())
-      pen.line(line, left, frame.headTop + (index + 1) * lineHeight, type.running);
-    const ruleY = frame.headTop + (1 + contactShown.length) * lineHeight + headRuleGap;
+      pen.line(line, left + indent, frame.headTop + (index + 1) * lineHeight, type.running);
+    const ruleY = frame.headTop + Math.max(1 + contactShown.length, logo === null ? 0 : 3) * lineHeight + headRuleGap;
     pen.rule(left, ruleY, right, ruleY, 0.5, ruleInk);
   };
   const drawFoot = (page: number, pages: number) => {

@@ -15,6 +15,7 @@ import { readVehicleHistory } from './history-commands.ts';
 import { listHolidayPlaces, suggestHolidays } from './holiday-commands.ts';
 import { atTheDesk, judgeCall } from './judge-call.ts';
 import { lookAtList, takeInList, tryOutList } from './list-import.ts';
+import { readShopLogo, setShopLogo } from './logo-commands.ts';
 import { exportMoney, readMoney, showExports } from './money-commands.ts';
 import {
   bringBackKeys,
@@ -99,6 +100,8 @@ export const handlers: Handlers = {
   'money:show-folder': showExports,
   'shop:read': readShop,
   'shop:change': changeShop,
+  'shop:logo': readShopLogo,
+  'shop:set-logo': setShopLogo,
   'programming:pack': readRulePack,
   'programming:routes': readRouteHistory,
   'next-jobs:read': readNextJobs,

@@ -96,11 +96,16 @@ async function makeFolder(folder: string): Promise<void> {
 }
 
 /**
- * Writes the sheet as a PDF file: all of it or nothing. Makes the folder if it is missing.
+ * Writes the sheet as a PDF file, with the dealer's logo where there is one: all of it or nothing. Makes the folder if it is missing.
  * @throws with a sentence for the person when fonts are missing or the file cannot be written; an older file stays as it was.
  */
-export async function printSheet(sheet: Sheet, fontsFolder: string, path: string): Promise<{ readonly pages: number }> {
-  return writeRendered(await renderSheet(sheet, await fontsOf(fontsFolder)), path);
+export async function printSheet(
+  sheet: Sheet,
+  fontsFolder: string,
+  path: string,
+  logo: Buffer | null = null,
+): Promise<{ readonly pages: number }> {
+  return writeRendered(await renderSheet(sheet, await fontsOf(fontsFolder), logo), path);
 }
 
 /** The same for several sheets in one file; null when there was no sheet. Throws what `sheets` throws, and then writes nothing. */
@@ -109,8 +114,9 @@ export async function printTogether(
   sheets: AsyncIterable<Sheet>,
   fontsFolder: string,
   path: string,
+  logo: Buffer | null = null,
 ): Promise<{ readonly pages: number } | null> {
-  const rendered = await renderTogether(title, sheets, await fontsOf(fontsFolder));
+  const rendered = await renderTogether(title, sheets, await fontsOf(fontsFolder), logo);
   return rendered === null ? null : writeRendered(rendered, path);
 }
 

@@ -7,6 +7,7 @@ import type { Sheet, SheetKind } from '../domain/sheets/sheet.ts';
 import { sheetFacts, whyNoSheet } from '../domain/sheets/why-no-sheet.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Kept } from '../storage/kept.ts';
+import { readLogo } from '../storage/logo-file.ts';
 import { type Answer, type DeskContext, refuse } from './desk-context.ts';
 import { makeSheet, printSheet, sheetFileName } from './printer.ts';
 import { noteSheets } from './sheet-marks.ts';
@@ -52,6 +53,7 @@ export async function printSheets(
   const printed: { fileName: string; pages: number }[] = [];
   try {
     await mkdir(sheetsFolder(context), { recursive: true });
+    const logo = await readLogo(context.store.folder);
     for (const kept of chosen) {
       if (kept === null) return refuse('not-found');
       const why = whyNoSheet(input.kind, kept.data, context.shop(), input.factId);
@@ -60,7 +62,12 @@ export async function printSheets(
       for (const factId of facts) {
         const sheet = sheetOf(context, input.kind, kept, factId);
         const fileName = sheetFileName(input.kind, kept.data, factId);
-        const { pages } = await printSheet(sheet, context.deps.fontsFolder, join(sheetsFolder(context), fileName));
+        const { pages } = await printSheet(
+          sheet,
+          context.deps.fontsFolder,
+          join(sheetsFolder(context), fileName),
+          logo,
+        );
         printed.push({ fileName, pages });
         // A mark that could not be noted is not found later; the sheet is good all the same.
         await noteSheets(context, [{ vehicleId: kept.data.id, sheet }]);

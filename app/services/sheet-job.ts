@@ -6,6 +6,7 @@ import type { SheetOrder, SheetOutcome } from '../contract/sheet-channels.ts';
 import { ok } from '../domain/shared/result.ts';
 import { plural } from '../domain/shared/text.ts';
 import { fleetSheetKindSchema, type Sheet, sheetKindSchema } from '../domain/sheets/sheet.ts';
+import { readLogo } from '../storage/logo-file.ts';
 import { type Answer, type DeskContext, refuse } from './desk-context.ts';
 import { printSheet, printTogether } from './printer.ts';
 import { noteSheets } from './sheet-marks.ts';
@@ -101,9 +102,10 @@ async function makeAll(
   made: Made,
 ): Promise<void> {
   const { fontsFolder } = context.deps;
+  const logo = await readLogo(context.store.folder);
   if (place.fileName === null) {
     for await (const [task, sheet] of making(context, tasks, job)) {
-      const { pages } = await printSheet(sheet, fontsFolder, join(place.folder, task.fileName));
+      const { pages } = await printSheet(sheet, fontsFolder, join(place.folder, task.fileName), logo);
       made.files.push({ fileName: task.fileName, pages, sheets: 1 });
       made.sentence = await noteSheets(context, [{ vehicleId: task.vehicleId, sheet }]);
     }
@@ -122,7 +124,7 @@ async function makeAll(
     if (job.isCancelled) throw new Stopped();
   }
   const title = tasks.length === 1 ? null : `${tasks.length} sheets`;
-  const printed = await printTogether(title, sheets(), fontsFolder, join(place.folder, place.fileName));
+  const printed = await printTogether(title, sheets(), fontsFolder, join(place.folder, place.fileName), logo);
   if (printed === null) return;
   made.files.push({ fileName: place.fileName, pages: printed.pages, sheets: noted.length });
   made.sentence = await noteSheets(context, noted);

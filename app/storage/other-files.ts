@@ -5,6 +5,7 @@ import { ok, type Result } from '../domain/shared/result.ts';
 import { isThere, syncFolder } from './atomic-file.ts';
 import { historyFolder } from './change-log.ts';
 import { pathIn, withdrawnFolder } from './fleet-folder.ts';
+import { judgeLogo, listLogos, logoPattern } from './logo-file.ts';
 import { createFile } from './move-aside.ts';
 import { readRecord } from './record-file.ts';
 import type { RecordKind } from './record-kind.ts';
@@ -99,6 +100,16 @@ export const keyFileNames: readonly string[] = Object.keys(keyFiles);
 const sorts: readonly OtherSort[] = [
   ...Object.values(keyFiles),
   filesIn(historyFolder, /^history\/[a-z0-9-]+\.jsonl$/, true),
+  {
+    pattern: logoPattern,
+    isMissed: true,
+    list: listLogos,
+    whyBad: (bytes) => {
+      const judged = judgeLogo(bytes);
+      return typeof judged === 'string' ? judged : null;
+    },
+    putBack: createWhereNothingIs,
+  },
   // A withdrawn record that is no longer here was brought back: nothing to tell.
   filesIn(withdrawnFolder, /^withdrawn\/[a-z0-9-]+(\.\d+)?\.json$/, false),
 ];

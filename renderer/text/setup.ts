@@ -44,6 +44,15 @@ export const setupText = {
 
   name: 'Name',
   nameHint: 'Stands on every sheet.',
+  logo: 'Logo',
+  logoHint: 'At the head of every printed sheet. PNG or JPEG, at most 500 kB; kept as soon as it is chosen.',
+  logoShown: (width: number, height: number) => `The logo as it is printed, ${width} × ${height} dots`,
+  logoChoose: 'Choose a picture …',
+  logoChange: 'Choose another …',
+  logoTakeAway: 'Take away',
+  logoTooLarge: (kilobytes: number) =>
+    `The file has ${kilobytes} kB; at most 500 kB fit on every sheet. Make the picture smaller, then choose it again.`,
+  logoUnread: 'The file could not be read. Look whether it is still there, then choose it again.',
   address: 'Address',
   phone: 'Telephone',
   market: 'Market',

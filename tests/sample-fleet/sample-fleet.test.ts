@@ -43,12 +43,12 @@ describe('the files of the sample fleet', () => {
   it('all read as records of the present version', () => {
     for (const { name, read } of vehicleReads) expect(read.ok ? read.value.version : read.error.reason, name).toBe(1);
     expect(shopRead.ok).toBe(true);
-    expect(readdirSync(folder).sort()).toEqual(['shop.json', 'vehicles']);
+    expect(readdirSync(folder).sort()).toEqual(['logo.png', 'shop.json', 'vehicles']);
   });
 
   it('are byte for byte what its maker makes, twice', () => {
     const made = sampleFleetFiles();
-    const names = ['shop.json', ...vehicleFiles.map((name) => `vehicles/${name}`)];
+    const names = ['logo.png', 'shop.json', ...vehicleFiles.map((name) => `vehicles/${name}`)];
     expect([...made.keys()].sort()).toEqual(names.sort());
     const again = sampleFleetFiles();
     for (const [path, bytes] of made) {

@@ -41,6 +41,8 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'money:show-folder': 'M',
   'shop:read': 'M',
   'shop:change': 'M',
+  'shop:logo': 'M',
+  'shop:set-logo': 'M',
   'programming:pack': 'MT',
   'programming:routes': 'MT',
   'next-jobs:read': 'MT',

@@ -14,6 +14,7 @@ import { proving } from './open-proving.ts';
 import type { Untold } from './open-story.ts';
 import { subletAndWork } from './open-sublet-and-work.ts';
 import type { Told } from './ruled-record.ts';
+import { sampleLogo } from './sample-logo.ts';
 import { sampleShop } from './sample-shop.ts';
 import { soldVehicles } from './sold-vehicles.ts';
 
@@ -53,6 +54,7 @@ export function sampleFleetFiles(): ReadonlyMap<string, Buffer> {
   const files = new Map<string, Buffer>();
   const shop = { data: sampleShop, revision: 1, savedAt: '2024-12-02T13:00:00.000Z' };
   files.set(shopFile, bytesOf(recordKinds.shop, shop));
+  files.set('logo.png', sampleLogo());
   for (const told of tellAll()) files.set(vehicleFile(told.data.id), bytesOf(recordKinds.vehicle, told));
   return files;
 }

@@ -6,6 +6,7 @@ import { setupText } from '../../text/setup.ts';
 import { CheckField } from '../../ui/check-field.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { ParagraphField, TextField } from '../../ui/text-field.tsx';
+import { LogoField } from './logo-field.tsx';
 import { problemAt, SectionForm, type SectionProps } from './section-form.tsx';
 
 export function DealerSection({ kept, ...section }: SectionProps & { readonly kept: Dealer }) {
@@ -58,6 +59,7 @@ export function DealerSection({ kept, ...section }: SectionProps & { readonly ke
         />
         <CheckField label={setupText.priceInWindow} {...field('showsPriceInWindow')} isWide />
       </div>
+      <LogoField readOnlyReason={section.readOnlyReason} />
     </SectionForm>
   );
 }

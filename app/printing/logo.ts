@@ -1,0 +1,30 @@
+// The dealer's logo at the head of every page, as decoration: the name of the dealer stands beside it as text. Embedded once in a file.
+
+export type Logo = {
+  /** In the box whose top left corner this is; as wide as it then is, in points. */
+  readonly widthAt: (height: number) => number;
+  readonly draw: (x: number, y: number, height: number) => void;
+};
+
+const widest = 120;
+
+/** As high as the box allows, unless it then is wider than a third of the page's width. Null without one. */
+export function openLogo(doc: PDFKit.PDFDocument, bytes: Buffer | null): Logo | null {
+  if (bytes === null) return null;
+  // Opened once and handed to each page: given bytes, the library would embed them anew every time.
+  const { openImage } = doc as unknown as {
+    readonly openImage: (from: Buffer) => PDFKit.Mixins.ImageSrc & { readonly width: number; readonly height: number };
+  };
+  const image = openImage.call(doc, bytes);
+  const sizeAt = (height: number) => {
+    const scale = Math.min(height / image.height, widest / image.width);
+    return [image.width * scale, image.height * scale] as const;
+  };
+  return {
+    widthAt: (height) => sizeAt(height)[0],
+    draw: (x, y, height) => {
+      const [width, drawn] = sizeAt(height);
+      doc.image(image, x, y + (height - drawn) / 2, { width, height: drawn });
+    },
+  };
+}
