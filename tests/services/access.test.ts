@@ -22,7 +22,7 @@ const needs: Readonly<Record<ChannelNeed, string>> = {
     vehicle:withdraw vehicle:history cases:find edit:undo edit:redo programming:pack programming:routes next-jobs:read codes:usual
     waiting:read waiting:export sheet:preview sheet:print sheet:open sheet:show-folder sheet:preview-fleet sheet:make sheet:cancel
     sheet:choice sheet:find-mark table:export table:show-folder vault:state vault:lock vault:codes vault:hide fleet:restore-trouble
-    fleet:settle-trouble fleet:back-up`,
+    fleet:settle-trouble fleet:back-up program:read program:report`,
   money: `vehicle:what-if money:read money:export money:show-folder shop:read shop:change calendar:places calendar:suggest-holidays
     archive:write archive:open list:look list:try list:take-in safety:read safety:preview-trouble safety:preview-backup
     safety:preview-vehicle safety:restore-all safety:restore-vehicle safety:choose-second safety:leave-second`,
@@ -41,7 +41,7 @@ const answers: Readonly<Record<string, string>> = {
   view: 'vehicle:take-in vehicle:change',
   'its own words, by kind of sheet': 'sheet:preview sheet:preview-fleet sheet:find-mark',
   'names of files and counts': `waiting:export table:export sheet:print sheet:open sheet:show-folder sheet:make sheet:cancel
-    sheet:choice table:show-folder people:wait people:active`,
+    sheet:choice table:show-folder people:wait people:active program:read program:report`,
   'rules of programming and counts': 'programming:pack programming:routes',
   'the vault, whose own tests say who may look': needs.codes.concat(' vault:state vault:lock vault:hide'),
   'for who sees money alone': needs.money,
