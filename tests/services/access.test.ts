@@ -23,8 +23,8 @@ const needs: Readonly<Record<ChannelNeed, string>> = {
     waiting:read waiting:export sheet:preview sheet:print sheet:open sheet:show-folder sheet:preview-fleet sheet:make sheet:cancel
     sheet:choice sheet:find-mark table:export table:show-folder vault:state vault:lock vault:codes vault:hide fleet:restore-trouble
     fleet:settle-trouble fleet:back-up program:read program:report`,
-  money: `vehicle:what-if money:read money:export money:show-folder shop:read shop:change calendar:places calendar:suggest-holidays
-    archive:write archive:open list:look list:try list:take-in safety:read safety:preview-trouble safety:preview-backup
+  money: `vehicle:what-if money:read money:export money:show-folder shop:read shop:change shop:logo shop:set-logo calendar:places
+    calendar:suggest-holidays archive:write archive:open list:look list:try list:take-in safety:read safety:preview-trouble safety:preview-backup
     safety:preview-vehicle safety:restore-all safety:restore-vehicle safety:choose-second safety:leave-second`,
   codes: `vault:make vault:unlock vault:put-code vault:look vault:copy vault:destroy vault:add-person vault:remove-person
     vault:change-pass-phrase vault:recover vault:new-recovery-key vault:start-anew`,
