@@ -209,7 +209,7 @@ export function planSheet(vehicle: Vehicle, shop: Shop, printed: Printing, jobId
   const blocks: SheetBlock[] = [
     masthead(vehicle.identity),
     vehicleFacts(vehicle, shown),
-    ...barcodes(vehicle.identity).slice(0, 1),
+    ...barcodes(vehicle.identity).filter((block) => block.kind === 'barcode' && block.label === 'VIN'),
     ...closedBlocks(closed),
     ...shown.flatMap((progress, at) => jobBlocks(vehicle, progress, shop, { said, isLast: at === shown.length - 1 })),
     { kind: 'signatures', labels: ['Programmed by, day', 'Looked over by, day'] },

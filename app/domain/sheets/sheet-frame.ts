@@ -43,7 +43,10 @@ export function masthead(identity: Identity): SheetBlock {
   return { kind: 'masthead', number: identity.stockNumber, name: vehicleTitle(identity), tags };
 }
 
-/** Code 39 writes capitals and digits, Code 128 the printable ASCII characters; what neither can hold gets no bars. */
+/**
+ * The VIN as Code 39 for older readers and as Data Matrix for cameras. Code 39 writes capitals and digits, the others the printable ASCII
+ * characters; what none can hold gets no bars.
+ */
 export function barcodes({ vin, stockNumber }: Identity): SheetBlock[] {
   const blocks: SheetBlock[] = [];
   if (/^[A-Z0-9]{1,24}$/.test(vin))
@@ -53,6 +56,14 @@ export function barcodes({ vin, stockNumber }: Identity): SheetBlock[] {
       value: vin,
       label: 'VIN',
       alternateText: `Barcode (Code 39) of the VIN ${vin}`,
+    });
+  if (/^[\x21-\x7e][\x20-\x7e]*$/.test(vin))
+    blocks.push({
+      kind: 'barcode',
+      symbology: 'datamatrix',
+      value: vin,
+      label: 'VIN',
+      alternateText: `Barcode (Data Matrix) of the VIN ${vin}`,
     });
   if (/^[\x21-\x7e][\x20-\x7e]*$/.test(stockNumber))
     blocks.push({

@@ -52,7 +52,10 @@ describe('the code request letter', () => {
     expect(cells).toContainEqual(['Serial number of the device', 'R20-118834']);
     expect(cells).toContainEqual(['Document', 'purchase invoice']);
     expect(cells).toContainEqual(['Checked on', '9 Mar 2026']);
-    expect(letter.blocks.filter(({ kind }) => kind === 'barcode')).toMatchObject([{ value: '0LW4BRHC6KA010427' }]);
+    expect(letter.blocks.filter(({ kind }) => kind === 'barcode')).toMatchObject([
+      { symbology: 'code39', value: '0LW4BRHC6KA010427' },
+      { symbology: 'datamatrix', value: '0LW4BRHC6KA010427' },
+    ]);
   });
 
   it('is refused until proof of ownership is recorded, whoever asks and by whatever way', () => {

@@ -61,9 +61,10 @@ describe('the job sheet', () => {
     expect(facts.get('Odometer')).toBe('61,482 mi');
   });
 
-  it('has the VIN in Code 39 and the stock number in Code 128', () => {
+  it('has the VIN in Code 39 and Data Matrix, and the stock number in Code 128', () => {
     expect(blocksOf(sheet, 'barcode').map(({ symbology, value }) => [symbology, value])).toEqual([
       ['code39', '0LW4BRHC6KA010427'],
+      ['datamatrix', '0LW4BRHC6KA010427'],
       ['code128', 'F-1042'],
     ]);
   });
