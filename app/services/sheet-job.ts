@@ -6,6 +6,7 @@ import type { SheetOrder, SheetOutcome } from '../contract/sheet-channels.ts';
 import { ok } from '../domain/shared/result.ts';
 import { plural } from '../domain/shared/text.ts';
 import { fleetSheetKindSchema, type Sheet, sheetKindSchema } from '../domain/sheets/sheet.ts';
+import type { FleetStore } from '../storage/fleet-store.ts';
 import { readLogo } from '../storage/logo-file.ts';
 import { type Answer, type DeskContext, refuse } from './desk-context.ts';
 import { printSheet, printTogether } from './printer.ts';
@@ -16,7 +17,12 @@ import { togetherName } from './who-opens-sheet.ts';
 /** One file is held in memory until it is whole. */
 const mostTogether = 400;
 
-type Job = { isCancelled: boolean };
+type Job = {
+  isCancelled: boolean;
+  readonly store: FleetStore;
+  /** Noted at once: by the time the first sheet is made somebody else may sit there. */
+  readonly askedBy: string;
+};
 const running = new WeakMap<DeskContext, Job>();
 
 class Stopped extends Error {}
@@ -83,13 +89,11 @@ async function* making(
   tasks: readonly SheetTask[],
   job: Job,
 ): AsyncGenerator<[SheetTask, Sheet]> {
-  const { store } = context;
-  const { id } = context.person();
   for (const [index, task] of tasks.entries()) {
     context.deps.emit('sheet:progress', { done: index, total: tasks.length, now: task.subject });
     await letOthersGo();
     // Whoever sits down now, or another fleet, has not asked for these.
-    if (job.isCancelled || context.store !== store || context.person().id !== id) throw new Stopped();
+    if (job.isCancelled || context.store !== job.store || context.person().id !== job.askedBy) throw new Stopped();
     yield [task, await task.make()];
   }
 }
@@ -148,7 +152,7 @@ export async function makeSheets(
       'printing-failed',
       `One file holds at most ${mostTogether} sheets, and these are ${tasks.length}. Choose fewer, or have a file each.`,
     );
-  const job: Job = { isCancelled: false };
+  const job: Job = { isCancelled: false, store: context.store, askedBy: context.person().id };
   running.set(context, job);
   const made: Made = { end: 'done', sentence: '', files: [], isInFolder: true };
   try {

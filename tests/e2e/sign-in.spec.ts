@@ -1,6 +1,7 @@
 // Signing in through the running program, by keyboard: three roles, wrong tries, the locked desk, the quick switch, and what is kept under it.
 import type { Page } from '@playwright/test';
 import { openVehicle } from './at-the-desk.ts';
+import { expectAccessible } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 
 const secrets = { manager: 'lantern under copper bridge', technician: '704281', sales: '620594' } as const;
@@ -74,6 +75,11 @@ test('three roles take turns at one desk by keyboard, and a wrong PIN makes wait
   await page.keyboard.press('Escape');
   await page.keyboard.press('Alt+1');
   await expect(page.getByRole('heading', { name: 'This desk is locked' })).toBeVisible();
+
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    await expectAccessible(page, `the locked desk, ${colorScheme}`);
+  }
 
   for (const _ of [1, 2]) {
     await enter(page, names.technician, '111222');
@@ -150,7 +156,9 @@ test('a manager lets people sign in, in Setup, and cannot be locked out', async 
   await page.keyboard.press('Enter');
   await expect(manager).toContainText('a pass phrase');
 
+  await expectAccessible(page, 'Setup');
   await secretsSection.getByRole('button', { name: 'Sign in' }).click();
+  await expectAccessible(page, 'the quick switch');
   await page.keyboard.type(secrets.manager);
   await page.keyboard.press('Enter');
   await page.getByRole('link', { name: /^Setup/ }).click();
