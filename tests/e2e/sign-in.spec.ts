@@ -165,7 +165,7 @@ test('a manager lets people sign in, in Setup, and cannot be locked out', async 
   await rules.getByRole('checkbox', { name: 'Everybody signs in before anything is shown' }).check();
   await rules.getByRole('button', { name: 'Save Signing in' }).click();
   await expect(page.getByRole('button', { name: 'Lock', exact: true })).toBeVisible();
-  await manager.getByRole('button', { name: /away$/ }).click();
+  await manager.getByRole('button', { name: /^Take it away/ }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'Take it away' }).click();
   await expect(page.getByRole('alert').filter({ hasText: 'the only manager' })).toBeVisible();
 });
