@@ -10,7 +10,7 @@ const tries = (left: number | null) => (left === null ? '' : `, ${plural(left, '
 export const codeText = {
   add: 'Add code request',
   empty: 'No code asked for.',
-  neverTheCode: 'No code is written here, ever: only where the shop keeps it.',
+  neverTheCode: 'No code is written into a request, ever: it is kept in the vault, or where the shop keeps it.',
   code: 'Asked for',
   kind: 'Kind',
   goneKind: (name: string) => `${name} (no longer in the settings)`,
