@@ -36,7 +36,8 @@ function receive(desk: Desk): void {
 
 function isSomebodyElse(before: Desk, after: Desk): boolean {
   const isBySecret = before.signIn.signedInId !== null || after.signIn.signedInId !== null;
-  return isBySecret && before.person.id !== after.person.id;
+  // Where money waits for signing in, whoever goes on without may be anybody.
+  return isBySecret && (before.person.id !== after.person.id || (before.seesMoney && !after.seesMoney));
 }
 
 /** Takes the desk that came with an answer, and the instant of the save where the answer was one. */
