@@ -85,12 +85,14 @@ export function LogoField({ readOnlyReason }: { readonly readOnlyReason: string 
         hidden
         accept="image/png,image/jpeg"
         aria-label={setupText.logoChoose}
-        aria-describedby={problemId}
+        aria-describedby={problem === '' ? undefined : problemId}
         onChange={(event) => void onFile(event)}
       />
-      <p id={problemId} role="alert" className="setup-logo-problem">
-        {problem}
-      </p>
+      {problem !== '' && (
+        <p id={problemId} role="alert" className="setup-logo-problem">
+          {problem}
+        </p>
+      )}
       <p className="setup-hint">{setupText.logoHint}</p>
     </fieldset>
   );
