@@ -31,13 +31,18 @@ export type Reading = {
 type Found<Data> =
   | { readonly kind: 'good'; readonly found: FoundRecord<Data> }
   | { readonly kind: 'bad'; readonly bad: BadFile; readonly fault: RecordFault<Data> | null }
+  | { readonly kind: 'for-later' }
   | { readonly kind: 'none' };
+
+type Glance = (bytes: Buffer) => boolean;
+const nothingIsForLater: Glance = () => false;
 
 async function readOne<Data>(
   folder: string,
   fileName: string,
   kind: RecordKind<Data>,
   expectedId: string | null,
+  isForLater: Glance = nothingIsForLater,
 ): Promise<Found<Data>> {
   let bytes: Buffer;
   try {
@@ -51,6 +56,7 @@ async function readOne<Data>(
       fault: null,
     };
   }
+  if (isForLater(bytes)) return { kind: 'for-later' };
   const read = readRecord(bytes, kind, expectedId);
   if (read.ok) return { kind: 'good', found: { fileName, hash: contentHash(bytes), record: read.value } };
   return { kind: 'bad', bad: { fileName, kind: read.error.kind, reason: read.error.reason }, fault: read.error };
@@ -91,18 +97,14 @@ function looksSold(bytes: Buffer, { version }: RecordKind<Vehicle>): boolean {
   return bytes.includes('\n    "sale": {') && bytes.includes(`\n  "version": ${version},`);
 }
 
-async function soldAmong(folder: string, names: readonly string[], kind: RecordKind<Vehicle>): Promise<Set<string>> {
-  const sold = new Set<string>();
-  await mapAtMost(names, filesAtOnce, async (name) => {
-    // What cannot be read is told of when it is read for good.
-    const bytes = await readFile(pathIn(folder, `${vehiclesFolder}/${name}`)).catch(() => null);
-    if (bytes !== null && looksSold(bytes, kind)) sold.add(name);
-  });
-  return sold;
-}
-
-async function readVehicle(folder: string, kinds: RecordKinds, name: string): Promise<Found<Vehicle>> {
-  return readOne(folder, `${vehiclesFolder}/${name}`, kinds.vehicle, name.slice(0, -'.json'.length));
+/** `isForLater`: a glance at the bytes that leaves the record for later instead of judging it. */
+function readVehicle(
+  folder: string,
+  { vehicle }: RecordKinds,
+  name: string,
+  isForLater: Glance = nothingIsForLater,
+): Promise<Found<Vehicle>> {
+  return readOne(folder, `${vehiclesFolder}/${name}`, vehicle, name.slice(0, -'.json'.length), isForLater);
 }
 
 /** Throws the system's error when the folder itself cannot be listed. */
@@ -114,20 +116,20 @@ export async function readFleet(
   const names = (await namesIn(pathIn(folder, vehiclesFolder))).filter(isRecordName);
   const shop = await readOne(folder, shopFile, kinds.shop, null);
   const mayWait = readsSoldLaterFrom !== null && names.length >= readsSoldLaterFrom;
-  const sold = mayWait ? await soldAmong(folder, names, kinds.vehicle) : new Set<string>();
-  const read = (chosen: readonly string[]) =>
-    mapAtMost(chosen, filesAtOnce, (name) => readVehicle(folder, kinds, name));
-  const first = await read(names.filter((name) => !sold.has(name)));
+  const isForLater: Glance = mayWait ? (bytes) => looksSold(bytes, kinds.vehicle) : nothingIsForLater;
+  const first = await mapAtMost(names, filesAtOnce, (name) => readVehicle(folder, kinds, name, isForLater));
+  const sold = names.filter((_, index) => first[index]?.kind === 'for-later');
   // A file under a wrong name and a migration both concern the whole fleet: then nothing is left for later.
   const allIsWell =
     first.every(({ kind }) => kind !== 'bad') && shop.kind !== 'bad' && !isAnyOld([shop, ...first], kinds);
-  const waits = sold.size >= (readsSoldLaterFrom ?? 0) && allIsWell;
-  const vehicles = waits ? first : [...first, ...(await read([...sold]))];
+  const waits = sold.length >= (readsSoldLaterFrom ?? 0) && allIsWell;
+  const rest = waits ? [] : await mapAtMost(sold, filesAtOnce, (name) => readVehicle(folder, kinds, name));
+  const vehicles = [...first, ...rest];
   return {
     shop: shop.kind === 'good' ? shop.found : null,
     vehicles: vehicles.flatMap((result) => (result.kind === 'good' ? [result.found] : [])),
     bad: [...(shop.kind === 'bad' ? [shop.bad] : []), ...nameDoubles(vehicles)],
-    later: waits ? [...sold] : [],
+    later: waits ? sold : [],
   };
 }
 
