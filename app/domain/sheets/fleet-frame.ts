@@ -3,8 +3,7 @@ import type { Shop } from '../fleet/shop.ts';
 import type { Identifier } from '../shared/identifier.ts';
 import { plural } from '../shared/text.ts';
 import type { FleetSheetKind, Sheet, SheetBlock } from './sheet.ts';
-import type { Printing } from './sheet-frame.ts';
-import { sheetMark } from './sheet-mark.ts';
+import { frameOf, type Printing } from './sheet-frame.ts';
 
 export const fleetSubject = 'fleet';
 
@@ -31,21 +30,7 @@ export function frameFleetSheet(
     readonly footer: string;
   },
 ): Sheet {
-  const { name, address, phone, paper } = shop.dealer;
-  return {
-    kind,
-    title,
-    language: 'en',
-    paper,
-    dealer: { name, address, phone },
-    sampleNotice:
-      shop.sample === null ? '' : 'Invented sample: this dealer, these people and these vehicles do not exist.',
-    printedAt: printed.at,
-    printedBy: printed.by,
-    revision: printed.revision,
-    mark: sheetMark({ kind, subjectId: fleetSubject, revision: printed.revision, printedAt: printed.at }),
-    ...content,
-  };
+  return { ...frameOf(kind, fleetSubject, shop, printed, 'these vehicles'), title, ...content };
 }
 
 export function vehicles(count: number): string {

@@ -2,11 +2,33 @@
 import type { Shop } from '../fleet/shop.ts';
 import { type Identity, vehicleTitle } from '../vehicle/identity.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
-import type { Sheet, SheetBlock, SheetKind } from './sheet.ts';
+import type { AnySheetKind, Sheet, SheetBlock, SheetKind } from './sheet.ts';
 import { sheetMark } from './sheet-mark.ts';
 
 /** When a sheet is printed (ISO instant), by whom (a name), from which revision of the record. */
 export type Printing = { readonly at: string; readonly by: string; readonly revision: number };
+
+/** What is the same on a sheet of one vehicle and on one of the fleet. `these` are what does not exist in the invented sample. */
+export function frameOf(
+  kind: AnySheetKind,
+  subjectId: string,
+  shop: Shop,
+  printed: Printing,
+  these: 'this vehicle' | 'these vehicles',
+): Omit<Sheet, 'title' | 'subject' | 'orientation' | 'blocks' | 'footer'> {
+  const { name, address, phone, paper } = shop.dealer;
+  return {
+    kind,
+    language: 'en',
+    paper,
+    dealer: { name, address, phone },
+    sampleNotice: shop.sample === null ? '' : `Invented sample: this dealer, these people and ${these} do not exist.`,
+    printedAt: printed.at,
+    printedBy: printed.by,
+    revision: printed.revision,
+    mark: sheetMark({ kind, subjectId, revision: printed.revision, printedAt: printed.at }),
+  };
+}
 
 export function frameSheet(
   kind: SheetKind,
@@ -16,21 +38,11 @@ export function frameSheet(
   printed: Printing,
   content: { readonly blocks: readonly SheetBlock[]; readonly footer: string },
 ): Sheet {
-  const { name, address, phone, paper } = shop.dealer;
   return {
-    kind,
+    ...frameOf(kind, vehicle.id, shop, printed, 'this vehicle'),
     title,
     subject: `${vehicle.identity.stockNumber} · ${vehicleTitle(vehicle.identity)}`,
-    language: 'en',
-    paper,
     orientation: 'portrait',
-    dealer: { name, address, phone },
-    sampleNotice:
-      shop.sample === null ? '' : 'Invented sample: this dealer, these people and this vehicle do not exist.',
-    printedAt: printed.at,
-    printedBy: printed.by,
-    revision: printed.revision,
-    mark: sheetMark({ kind, subjectId: vehicle.id, revision: printed.revision, printedAt: printed.at }),
     ...content,
   };
 }
