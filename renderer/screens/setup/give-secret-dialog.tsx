@@ -8,8 +8,8 @@ import { signInText as text } from '../../text/sign-in.ts';
 import { Button } from '../../ui/button.tsx';
 import { Dialog } from '../../ui/dialog.tsx';
 import { Form } from '../../ui/form.tsx';
+import { SecretField } from '../../ui/secret-field.tsx';
 import { useNewSecret } from './new-secret.ts';
-import { SecretField } from './secret-field.tsx';
 
 export function GiveSecretDialog({ person, onClose }: { readonly person: Name; readonly onClose: () => void }) {
   const typed = useNewSecret();

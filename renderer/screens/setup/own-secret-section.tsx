@@ -7,9 +7,9 @@ import { changeSecret, type SecretProblems } from '../../state/sign-in-store.ts'
 import { signInText as text } from '../../text/sign-in.ts';
 import { Button } from '../../ui/button.tsx';
 import { Form } from '../../ui/form.tsx';
+import { SecretField } from '../../ui/secret-field.tsx';
 import { SectionHead } from '../../ui/section-head.tsx';
 import { useNewSecret } from './new-secret.ts';
-import { SecretField } from './secret-field.tsx';
 
 export function OwnSecretSection({ desk }: { readonly desk: Desk }) {
   const headId = useId();

@@ -42,6 +42,7 @@ export function VaultSecretForm({ title, hint, fields, button, onSubmit, childre
           value={typed[index] ?? ''}
           onChange={(value) => setTyped(typed.map((before, at) => (at === index ? value : before)))}
           problem={problem?.at === index ? problem.sentence : undefined}
+          mostCharacters={400}
         />
       ))}
       {fields.length > 0 && <Button type="submit">{button}</Button>}

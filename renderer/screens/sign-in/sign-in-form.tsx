@@ -7,8 +7,8 @@ import { signIn } from '../../state/sign-in-store.ts';
 import { roleNames } from '../../text/common.ts';
 import { signInText as text } from '../../text/sign-in.ts';
 import { Button } from '../../ui/button.tsx';
-import { Field } from '../../ui/field.tsx';
 import { Form } from '../../ui/form.tsx';
+import { SecretField } from '../../ui/secret-field.tsx';
 import { useWait } from './use-wait.ts';
 
 function NameRow({
@@ -128,27 +128,17 @@ export function SignInForm({
         ))}
       </fieldset>
       {/* The field stays where there is nothing to type, or the keys that pick a name would end at such a name. */}
-      <Field
+      <SecretField
         label={text.field(chosen.secretForm ?? 'pin', chosen.name)}
         problem={problem}
         hint={chosen.secretForm === null ? text.noSecret(chosen.name) : text.fieldHint}
-      >
-        {(wiring) => (
-          <input
-            {...wiring}
-            ref={field}
-            type="password"
-            className="field-input"
-            value={secret}
-            readOnly={isTrying || chosen.secretForm === null}
-            inputMode={chosen.secretForm === 'pin' ? 'numeric' : 'text'}
-            autoComplete="off"
-            spellCheck={false}
-            onChange={(event) => setSecret(event.currentTarget.value)}
-            onKeyDown={step}
-          />
-        )}
-      </Field>
+        inputRef={field}
+        value={secret}
+        isReadOnly={isTrying || chosen.secretForm === null}
+        isNumeric={chosen.secretForm === 'pin'}
+        onChange={setSecret}
+        onKeyDown={step}
+      />
       <div className="sign-in-foot">
         {onCancel !== undefined && <Button onPress={onCancel}>{text.cancel}</Button>}
         <Button

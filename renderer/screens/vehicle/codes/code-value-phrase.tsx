@@ -29,6 +29,7 @@ export function PhraseField({
       value={value}
       onChange={onChange}
       problem={problem}
+      mostCharacters={400}
       isRequired
     />
   );
