@@ -1,12 +1,10 @@
 // The real program is killed at random moments while the page saves as fast as it can. After each restart everything acknowledged is
 // there and every file is whole. A few kills here; `npm run kill-test -- N` goes on until N saves were acknowledged.
-import { readdir, readFile } from 'node:fs/promises';
+import { readdir } from 'node:fs/promises';
 import path from 'node:path';
-import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
-import { type ReadRecord, readRecord } from '../../app/storage/record-file.ts';
-import { recordKinds } from '../../app/storage/record-kind.ts';
 import { makeShop, makeVehicle } from '../helpers/vehicle-maker.ts';
-import { expect, type Program, test } from './fixtures.ts';
+import { type Acknowledged, saveWithoutEnd, vehiclesOnDisk } from './endless-saves.ts';
+import { expect, test } from './fixtures.ts';
 import { records } from './lay-records.ts';
 
 const savesWanted = Number(process.env.LOTWRIGHT_KILL_SAVES ?? 0);
@@ -36,46 +34,6 @@ function randomFrom(seed: number): () => number {
   };
 }
 
-type Acknowledged = { readonly id: string; readonly mark: string; readonly revision: number };
-
-/** One field of each vehicle is changed again and again, so that records stay small however long this goes on. */
-async function saveWithoutEnd({ page }: Program, round: number): Promise<void> {
-  await page.evaluate(
-    async ([vehicleIds, roundNumber]) => {
-      const { ask } = window.lotwright;
-      const { acknowledged } = window as unknown as { acknowledged(told: Acknowledged): Promise<void> };
-      const saveOn = async (id: string) => {
-        for (let number = 1; ; number += 1) {
-          const open = await ask['vehicle:open']({ id });
-          if (!open.ok) throw new Error(open.error.code);
-          const mark = `r${roundNumber}-${number}`;
-          const item = { id: 'note-kill', on: open.value.today, text: mark };
-          const change = { kind: 'put', list: 'notes', item } as const;
-          const answer = await ask['vehicle:change']({ id, baseRevision: open.value.revision, change });
-          if (!answer.ok) throw new Error(answer.error.code);
-          void acknowledged({ id, mark, revision: answer.value.view.revision });
-        }
-      };
-      await Promise.all(vehicleIds.map(saveOn));
-    },
-    [ids, round] as const,
-  );
-}
-
-/** Every vehicle file of the folder, read as the program reads it; one that does not read fails the test. */
-async function vehiclesOnDisk({ fleetFolder }: Program): Promise<ReadonlyMap<string, ReadRecord<Vehicle>>> {
-  const folder = path.join(fleetFolder, 'vehicles');
-  const found = new Map<string, ReadRecord<Vehicle>>();
-  for (const name of await readdir(folder)) {
-    if (!name.endsWith('.json')) continue;
-    const id = name.slice(0, -'.json'.length);
-    const read = readRecord(await readFile(path.join(folder, name)), recordKinds.vehicle, id);
-    if (!read.ok) throw new Error(`${name}: ${read.error.reason}`);
-    found.set(id, read.value);
-  }
-  return found;
-}
-
 test('whatever the real program has acknowledged outlives kills at random moments', async ({ program }) => {
   test.setTimeout(savesWanted > 0 ? savesWanted * 400 + 120_000 : 90_000);
   const seed = Number(process.env.LOTWRIGHT_KILL_SEED ?? Date.now() % 1_000_000);
@@ -101,7 +59,10 @@ test('whatever the real program has acknowledged outlives kills at random moment
       setTimeout(() => void program.kill().then(() => gone?.()), delayMs);
     });
     // Ends with the process; a save refused before that would end it too early, and is seen by `killed` never coming true.
-    await Promise.race([saveWithoutEnd(program, kills + 1).catch(() => undefined), killed]);
+    await Promise.race([
+      saveWithoutEnd(program, { ids, round: kills + 1, noteId: 'note-kill' }).catch(() => undefined),
+      killed,
+    ]);
     await killed;
     kills += 1;
     const names = await readdir(path.join(program.fleetFolder, 'vehicles'));
@@ -111,7 +72,7 @@ test('whatever the real program has acknowledged outlives kills at random moment
     await expect(program.page.getByText(/could not be read/)).toHaveCount(0);
     const kept = await vehiclesOnDisk(program);
     expect([where, [...kept.keys()].sort()]).toEqual([where, ids]);
-    for (const { id, mark, revision } of last.values()) {
+    for (const { id, text: mark, revision } of last.values()) {
       const record = kept.get(id);
       const text = record?.data.notes.find((note) => note.id === 'note-kill')?.text;
       // The next one may have reached the disk before its answer could be given.

@@ -1,12 +1,10 @@
 // Nothing that was acknowledged is lost when the program's process is killed, whatever it was doing at that moment.
-import { readdir, readFile } from 'node:fs/promises';
+import { readdir } from 'node:fs/promises';
 import path from 'node:path';
-import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
-import { type ReadRecord, readRecord } from '../../app/storage/record-file.ts';
-import { recordKinds } from '../../app/storage/record-kind.ts';
 import { makeShop, makeVehicle } from '../helpers/vehicle-maker.ts';
 import { expectSaved, fill, form, goTo, keep, openVehicle, section } from './at-the-desk.ts';
-import { expect, type Program, test } from './fixtures.ts';
+import { type Acknowledged, saveWithoutEnd, vehiclesOnDisk } from './endless-saves.ts';
+import { expect, test } from './fixtures.ts';
 import { records } from './lay-records.ts';
 
 const ids = ['kept-1', 'kept-2', 'kept-3', 'kept-4', 'kept-5', 'kept-6'];
@@ -22,21 +20,6 @@ test.use({
   // Chromium says so when its browser process is killed under it.
   expectedErrors: [/^page: its process crashed$/],
 });
-
-/** Every vehicle file of the folder, read as the program reads it; a file that does not read fails the test. */
-async function vehiclesOnDisk({ fleetFolder }: Program): Promise<ReadonlyMap<string, ReadRecord<Vehicle>>> {
-  const folder = path.join(fleetFolder, 'vehicles');
-  const found = new Map<string, ReadRecord<Vehicle>>();
-  for (const name of await readdir(folder)) {
-    // What was being written when the process died lies beside the file it was to replace, under another name.
-    if (!name.endsWith('.json')) continue;
-    const id = name.slice(0, -'.json'.length);
-    const read = readRecord(await readFile(path.join(folder, name)), recordKinds.vehicle, id);
-    if (!read.ok) throw new Error(`${name}: ${read.error.reason}`);
-    found.set(id, read.value);
-  }
-  return found;
-}
 
 test('a change that the status line calls saved is there after the process was killed', async ({ page, program }) => {
   await openVehicle(page, 'K-1');
@@ -62,32 +45,6 @@ test('a setting that the status line calls saved is there after the process was 
   await expect(form(program.page, 'Dealer').getByLabel('Name *')).toHaveValue('Yard after the storm');
 });
 
-type Acknowledged = { readonly id: string; readonly noteId: string; readonly revision: number };
-
-/** Saves note after note on all vehicles at once, as fast as the program takes them, until the process is gone. */
-async function saveWithoutEnd({ page }: Program, round: number): Promise<void> {
-  await page.evaluate(
-    async ([vehicleIds, roundNumber]) => {
-      const { ask } = window.lotwright;
-      const { acknowledged } = window as unknown as { acknowledged(told: Acknowledged): Promise<void> };
-      const saveOn = async (id: string) => {
-        for (let number = 1; ; number += 1) {
-          const open = await ask['vehicle:open']({ id });
-          if (!open.ok) throw new Error(open.error.code);
-          const noteId = `note-${roundNumber}-${number}`;
-          const text = `Round ${roundNumber}, number ${number}. ${'Words. '.repeat(40)}`.trim();
-          const change = { kind: 'put', list: 'notes', item: { id: noteId, on: open.value.today, text } } as const;
-          const answer = await ask['vehicle:change']({ id, baseRevision: open.value.revision, change });
-          if (!answer.ok) throw new Error(answer.error.code);
-          void acknowledged({ id, noteId, revision: answer.value.view.revision });
-        }
-      };
-      await Promise.all(vehicleIds.map(saveOn));
-    },
-    [ids, round] as const,
-  );
-}
-
 test('whatever was acknowledged in a burst of saves is there after the process was killed in it', async ({
   program,
 }) => {
@@ -102,7 +59,7 @@ test('whatever was acknowledged in a burst of saves is there after the process w
       if (told.length - before >= killAfter) killing ??= program.kill();
     });
     // Ends with the process; how, is not of interest.
-    await saveWithoutEnd(program, round).catch(() => undefined);
+    await saveWithoutEnd(program, { ids, round, padding: 'Words. '.repeat(40) }).catch(() => undefined);
     expect(killing, 'the burst ended before the process was killed').not.toBeNull();
     await killing;
     const kept = await vehiclesOnDisk(program);
