@@ -84,21 +84,18 @@ export class BackupLooks {
         return fail({ code: 'damaged', detail: `${trouble.quarantinedAs} cannot be read.` });
       }
     }
-    const place = await backups.find(backupId);
-    if (!place.ok) return place;
-    const contents = await readContents(place.value, backupId);
-    if (!contents.ok) return contents;
-    const file = contents.value.files.find((candidate) => candidate.path === path);
-    if (!file) return fail({ code: 'not-found', detail: `${backupId} does not hold ${path}.` });
+    const found = await backups.findFile(backupId, path);
+    if (!found.ok) return found;
+    const { place, file } = found.value;
     if (path === shopFile) {
-      const read = await readBackupRecord(place.value, backupId, file, kinds.shop, null);
+      const read = await readBackupRecord(place, backupId, file, kinds.shop, null);
       return read.ok ? ok({ kind: 'shop', present: records.shop?.data ?? null, copy: read.value.data }) : read;
     }
     if (isOtherFile(path) || vehicleIdOf(path) === null) {
-      const bytes = await readBackupBytes(place.value, backupId, file);
+      const bytes = await readBackupBytes(place, backupId, file);
       return bytes.ok ? ok({ kind: 'other', fileName: path }) : bytes;
     }
-    const read = await readBackupRecord(place.value, backupId, file, kinds.vehicle, idFromFile(path));
+    const read = await readBackupRecord(place, backupId, file, kinds.vehicle, idFromFile(path));
     if (!read.ok) return read;
     return ok({ kind: 'vehicle', present: present(read.value.data.id), copy: read.value.data });
   }

@@ -2,7 +2,7 @@
 import { type BackupReason, readBackupName } from '../domain/backup/backup-name.ts';
 import { type BackupEntry, backupsToRemove } from '../domain/backup/retention.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
-import { backupNames, readContents } from './backup-contents.ts';
+import { type BackupFile, backupNames, readContents } from './backup-contents.ts';
 import { type BackupPlaces, backupPlaces, listPlaces, readySecondPlace } from './backup-places.ts';
 import { type FileToKeep, makeBackup, removeBackup, removeUnfinished, repeatBackup } from './make-backup.ts';
 import { problemFromError, type StorageProblem } from './storage-problem.ts';
@@ -157,5 +157,20 @@ export class FleetBackups {
     } catch (error) {
       return fail(problemFromError(error, `Looking for ${id}`));
     }
+  }
+
+  /** One file of a backup: the place the backup lies in, and the file's line in the table of contents. */
+  async findFile(
+    id: string,
+    path: string,
+  ): Promise<Result<{ readonly place: string; readonly file: BackupFile }, StorageProblem>> {
+    const place = await this.find(id);
+    if (!place.ok) return place;
+    const contents = await readContents(place.value, id);
+    if (!contents.ok) return contents;
+    const file = contents.value.files.find((candidate) => candidate.path === path);
+    return file
+      ? ok({ place: place.value, file })
+      : fail({ code: 'not-found', detail: `${id} does not hold ${path}.` });
   }
 }

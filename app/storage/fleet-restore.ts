@@ -3,7 +3,7 @@
 import { readFile } from 'node:fs/promises';
 import { fail, ok } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
-import { readBackupBytes, readBackupRecord, readContents } from './backup-contents.ts';
+import { readBackupBytes, readBackupRecord } from './backup-contents.ts';
 import type { FileTrouble } from './file-trouble.ts';
 import { idFromFile, pathIn, shopFile, vehicleFile } from './fleet-folder.ts';
 import type { Telling } from './fleet-history.ts';
@@ -83,28 +83,25 @@ export class FleetRestore {
   /** Answers the name of the snapshot of what was there before; null for files that replace nothing. */
   private async restorePath(backupId: string, path: string, telling: Telling): Outcome<string | null> {
     const { backups, kinds, records } = this.parts;
-    const place = await backups.find(backupId);
-    if (!place.ok) return place;
-    const contents = await readContents(place.value, backupId);
-    if (!contents.ok) return contents;
-    const file = contents.value.files.find((candidate) => candidate.path === path);
-    if (!file) return fail({ code: 'not-found', detail: `${backupId} does not hold ${path}.` });
+    const found = await backups.findFile(backupId, path);
+    if (!found.ok) return found;
+    const { place, file } = found.value;
     if (isOtherFile(path)) {
-      const bytes = await readBackupBytes(place.value, backupId, file);
+      const bytes = await readBackupBytes(place, backupId, file);
       if (!bytes.ok) return bytes;
       const done = await putBackOtherFile(this.parts, path, bytes.value);
       if (!done.ok || done.value) return done.ok ? ok(null) : done;
       return fail({ code: 'stale-revision', detail: `There is a ${path} already; it was not replaced.` });
     }
     if (path === shopFile) {
-      const shop = await readBackupRecord(place.value, backupId, file, kinds.shop, null);
+      const shop = await readBackupRecord(place, backupId, file, kinds.shop, null);
       if (!shop.ok) return shop;
       const snapshot = await backups.make('before-restore');
       if (!snapshot.ok) return snapshot;
       const written = await records.writeShop(shop.value.data, revisionAfter(records.shop, shop.value.revision));
       return written.ok ? ok(snapshot.value.id) : written;
     }
-    const vehicle = await readBackupRecord(place.value, backupId, file, kinds.vehicle, idFromFile(path));
+    const vehicle = await readBackupRecord(place, backupId, file, kinds.vehicle, idFromFile(path));
     return vehicle.ok ? this.vehicleBack(vehicle.value, telling) : vehicle;
   }
 
