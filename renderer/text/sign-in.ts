@@ -47,7 +47,8 @@ export const signInText = {
   rulesHint:
     'A PIN or pass phrase keeps colleagues apart at this desk. It does not encrypt the records: whoever can copy the fleet folder can read them. Codes alone are encrypted, in the vault.',
   wantsSignIn: 'Everybody signs in before anything is shown',
-  wantsSignInHint: 'Off: whoever sits down picks a name and works under it. Codes ask for signing in all the same.',
+  wantsSignInHint:
+    'Off: whoever sits down picks a name and works under it. Codes ask for a PIN or pass phrase all the same.',
   moneyNeedsSignIn: 'Money is shown only to a manager who has signed in',
   moneyNeedsSignInHint: 'Costs, margins and these settings stay closed until then. Everything else stays open.',
   idleMinutes: 'Lock after minutes without a key or the pointer',
