@@ -259,6 +259,9 @@ test.describe('the bridge', () => {
   test('does not answer our own window when it shows something else', async ({ program }) => {
     const answer = await program.app.evaluate(async ({ BrowserWindow }) => {
       const [window] = BrowserWindow.getAllWindows();
+      // Leaving while it still loads would end in the news that the loading was broken off.
+      if (window?.webContents.isLoading())
+        await new Promise<void>((resolve) => window.webContents.once('did-stop-loading', () => resolve()));
       await window?.loadURL('about:blank');
       return await window?.webContents.executeJavaScript('window.lotwright.ask["desk:read"]({})');
     });
