@@ -26,7 +26,7 @@ export function Screen({ route }: { readonly route: Route }) {
     case 'import-list':
       return <ImportListScreen />;
     case 'sheets':
-      return <SheetsScreen {...(route.vehicleId ? { vehicleId: route.vehicleId } : {})} />;
+      return <SheetsScreen led={route} />;
     case 'money':
       return <MoneyScreen />;
     case 'safety':

@@ -3,6 +3,7 @@ import { type RefObject, useEffect } from 'react';
 import type { EventPayload } from '../../app/contract/events.ts';
 import { on } from '../bridge.ts';
 import { askDesk, deskStore, lockedStore, redo, undo } from '../state/desk-store.ts';
+import { holdKey } from '../state/held-key.ts';
 import { askForSearch } from '../state/lot-store.ts';
 import { notify } from '../state/notice-store.ts';
 import { goTo, routeStore, screensInOrder } from '../state/route-store.ts';
@@ -73,6 +74,11 @@ export function isTextPlace(target: EventTarget | null): target is HTMLElement {
   return target instanceof HTMLInputElement && !['checkbox', 'radio', 'button'].includes(target.type);
 }
 
+/** A sign by itself, as a scanner may send it for the first of a code. */
+export function isSingleSign(event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'altKey' | 'metaKey'>): boolean {
+  return event.key.length === 1 && !event.ctrlKey && !event.altKey && !event.metaKey;
+}
+
 /** The command a key stands for, or null. Pure in all but the event. */
 export function commandOfKey(event: KeyboardEvent): Command | Help | 'leave' | null {
   const isTyping = isTextPlace(event.target);
@@ -106,11 +112,15 @@ export function useCommands({
       const command = commandOfKey(event);
       if (command === null || lockedStore.read() !== null) return;
       event.preventDefault();
-      if (command === 'keys' || command === 'about' || command === 'report') showHelp(command);
-      else if (command !== 'leave') run(command);
-      // Out of the field first, so that a slip of the finger does not take the person away from what is being written.
-      else if (isTextPlace(event.target)) main.current?.focus();
-      else if (routeStore.read().screen !== 'lot') goTo({ screen: 'lot' });
+      const act = () => {
+        if (command === 'keys' || command === 'about' || command === 'report') showHelp(command);
+        else if (command !== 'leave') run(command);
+        // Out of the field first, so that a slip of the finger does not take the person away from what is being written.
+        else if (isTextPlace(event.target)) main.current?.focus();
+        else if (routeStore.read().screen !== 'lot') goTo({ screen: 'lot' });
+      };
+      if (isSingleSign(event)) holdKey(act);
+      else act();
     };
     window.addEventListener('keydown', onKeyDown);
     const stop = on('menu:chosen', ({ command }) => {

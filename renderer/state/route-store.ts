@@ -1,5 +1,6 @@
 // Which screen is shown and for what. The page has no addresses: the program is one window without a location bar.
 import type { GateItem } from '../../app/domain/readiness/gate.ts';
+import type { AnySheetKind } from '../../app/domain/sheets/sheet.ts';
 import { createStore } from './store.ts';
 
 export type Route =
@@ -11,7 +12,7 @@ export type Route =
   | { readonly screen: 'import-list' }
   | { readonly screen: 'next-jobs' }
   | { readonly screen: 'waiting' }
-  | { readonly screen: 'sheets'; readonly vehicleId?: string }
+  | { readonly screen: 'sheets'; readonly vehicleId?: string; readonly kind?: AnySheetKind }
   | { readonly screen: 'setup' }
   | { readonly screen: 'safety' }
   | { readonly screen: 'money' };

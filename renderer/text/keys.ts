@@ -17,7 +17,7 @@ export const keyGroups: readonly {
       { key: 'Esc', does: 'Leave the field or the dialog; then back to the Lot' },
       {
         key: 'A bar code scanner',
-        does: 'Opens the vehicle of the scanned VIN or stock number; in a field, fills it in',
+        does: 'Opens the vehicle of the scanned VIN, stock number or mark of a sheet; in a field, fills it in',
       },
       { key: '?', does: 'This list' },
       { key: 'F1  Shift+F1', does: 'About the program; a report of a fault' },

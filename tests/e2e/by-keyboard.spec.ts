@@ -75,6 +75,7 @@ test('every control of a vehicle is reached by Tab and shows the focus', async (
   test.setTimeout(120_000);
   await expect(page.getByRole('rowheader').first()).toBeVisible();
   await page.keyboard.press('/');
+  await expect(page.getByRole('searchbox')).toBeFocused();
   await page.keyboard.press('Enter');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('region', { name: /^What stands between/ })).toBeVisible();

@@ -7,6 +7,7 @@ test.use({ fleet: 'sample' });
 test('a change and taking it back are both told, by keyboard', async ({ page }) => {
   await expect(page.getByRole('rowheader').first()).toBeVisible();
   await page.keyboard.press('/');
+  await expect(page.getByRole('searchbox')).toBeFocused();
   await page.keyboard.press('Enter');
   await page.keyboard.press('Enter');
   await expect(page.getByRole('region', { name: /^What stands between/ })).toBeVisible();

@@ -1,6 +1,6 @@
 // Sheets: which vehicles on the left, the sheet beside it as it would be printed, and the PDF files that were written.
 import './sheets.css';
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { Role } from '../../../app/domain/fleet/shop.ts';
 import { rightsOf } from '../../../app/domain/people/role-rights.ts';
 import { type AnySheetKind, fleetSheetKindSchema, sheetKindSchema } from '../../../app/domain/sheets/sheet.ts';
@@ -26,16 +26,23 @@ function kindsFor(role: Role): readonly AnySheetKind[] {
   return [...prints, ...printsOfFleet];
 }
 
-export function SheetsScreen({ vehicleId }: { readonly vehicleId?: string }) {
+/** Which vehicle and sheet somebody was led to; another object when it happens again. */
+export type LedToSheet = { readonly vehicleId?: string; readonly kind?: AnySheetKind };
+
+export function SheetsScreen({ led }: { readonly led: LedToSheet }) {
   const desk = useDesk();
   const { rows, state, trouble } = useStore(lotStore);
   const kinds = kindsFor(desk.person.role);
-  const [wantedKind, setKind] = useState<AnySheetKind>('job-sheet');
+  const [wantedKind, setKind] = useState<AnySheetKind>(led.kind ?? 'job-sheet');
   const kind = kinds.includes(wantedKind) ? wantedKind : (kinds[0] ?? 'readiness-sheet');
   const [typed, setTyped] = useState('');
   const [filter, setFilter] = useState<VehicleFilter>('stock');
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
-  const [seenId, setSeenId] = useState<string | null>(vehicleId ?? null);
+  const [seenId, setSeenId] = useState<string | null>(led.vehicleId ?? null);
+  useEffect(() => {
+    if (led.kind !== undefined) setKind(led.kind);
+    if (led.vehicleId !== undefined) setSeenId(led.vehicleId);
+  }, [led]);
   const found = useMemo(() => findVehicles(rows, typed, filter), [rows, typed, filter]);
   const seen = rows.find((row) => row.id === seenId) ?? null;
   // Vehicles may have left the lot since they were chosen. Without a choice, the one that is seen is meant; of the fleet, all.

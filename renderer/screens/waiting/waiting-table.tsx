@@ -2,6 +2,7 @@
 import { type KeyboardEvent, type MouseEvent, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import type { ProviderTurnaround, WaitingLineView } from '../../../app/contract/waiting-view.ts';
 import type { Day } from '../../../app/domain/shared/day.ts';
+import { holdKey } from '../../state/held-key.ts';
 import { useStore } from '../../state/store.ts';
 import { waitingText as text } from '../../text/waiting.ts';
 import { Button } from '../../ui/button.tsx';
@@ -101,7 +102,7 @@ export function WaitingTable({ lines, turnaround, today, seesMoney, mayChase, on
     const line = drawn[cursorIndex];
     if (event.key.toLowerCase() === 'c' && line && mayChase(line)) {
       event.preventDefault();
-      onChase(line);
+      holdKey(() => onChase(line));
       return;
     }
     const index =

@@ -12,6 +12,7 @@ function type(keys: readonly string[], gapMs: number, lastGapMs = gapMs): string
   }
   return scanned;
 }
+const mark = 'K7M2P9';
 const vin = '1M8GDM9A3KP000009';
 
 describe('keys', () => {
@@ -41,6 +42,24 @@ describe('keys', () => {
   });
 });
 
+describe('letters', () => {
+  it('are held back from the second fast one on, and the end of a scan with them', () => {
+    let state = noScan;
+    const heldBack: boolean[] = [];
+    for (const [index, key] of ['Shift', 'N', 'Shift', 'B', '-', '1', 'Enter'].entries()) {
+      const step = scanKey(state, key, 1_000 + index * 10);
+      heldBack.push(step.isHeldBack);
+      state = step.state;
+    }
+    expect(heldBack).toEqual([false, false, false, true, true, true, true]);
+  });
+  it('of a person are not', () => {
+    const first = scanKey(noScan, 'n', 1_000);
+    expect([first.isHeldBack, scanKey(first.state, 'o', 1_080).isHeldBack]).toEqual([false, false]);
+    expect(scanKey(first.state, 'Enter', 1_010).isHeldBack).toBe(false);
+  });
+});
+
 describe('what was scanned', () => {
   const rows = [
     { id: 'sold', isSold: true, identity: { stockNumber: 'LW-0900', vin } },
@@ -52,7 +71,15 @@ describe('what was scanned', () => {
   it('is a VIN that nobody has, without its leading I', () => {
     expect(readScan('I1M8GDM9AXKP000010', rows)).toEqual({ kind: 'new-vin', vin: '1M8GDM9AXKP000010' });
   });
-  it('or neither', () => {
+  it.each(['K7M2P9', '*K7M2P9*', 'k7m2p9'])('%s is a mark of a sheet', (scanned) => {
+    expect(readScan(scanned, rows)).toEqual({ kind: 'mark', mark });
+  });
+  it('is a vehicle sooner than a mark', () => {
+    const called = [{ id: 'called', isSold: false, identity: { stockNumber: mark, vin: '' } }];
+    expect(readScan(mark, called)).toEqual({ kind: 'vehicle', id: 'called' });
+  });
+  it('or none of these', () => {
+    expect(readScan('K7M2PE', rows)).toEqual({ kind: 'unknown', text: 'K7M2PE' });
     expect(readScan('5901234123457', rows)).toEqual({ kind: 'unknown', text: '5901234123457' });
   });
 });
