@@ -23,8 +23,9 @@ export const safetyChannels = {
   /** Reads every file of the backup and holds it against its hash. */
   'safety:preview-backup': { input: backup, output: backupPreviewSchema, roles: manager, mutates: false },
   'safety:preview-vehicle': { input: vehicleInBackup, output: putBackPreviewSchema, roles: manager, mutates: false },
+  /** Damaged files of the backup stay as they are; `leaving` names those that the person has been told of, and no other is left out. */
   'safety:restore-all': {
-    input: backup,
+    input: backup.extend({ leaving: z.array(z.string().max(300)).max(20_000) }),
     output: putBack.extend({ restored: z.int(), withdrawn: z.int() }),
     roles: manager,
     mutates: true,

@@ -55,6 +55,18 @@ export const backupPreviewSchema = z.strictObject({
       z.strictObject({ id: identifierSchema, name: z.string(), effect: z.enum(['comes', 'changes', 'same', 'goes']) }),
     )
     .readonly(),
+  /** Files of it that are not as they were written, and so are not put back. */
+  damaged: z
+    .array(
+      z.strictObject({
+        path: z.string(),
+        name: z.string(),
+        sentence: z.string(),
+        /** False for a vehicle that is not in the fleet now: it cannot come back from this backup. */
+        isThereNow: z.boolean(),
+      }),
+    )
+    .readonly(),
   /** Parts of the settings that would be others, by their names. */
   settings: z.array(z.string()).readonly(),
 });

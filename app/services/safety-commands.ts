@@ -8,6 +8,7 @@ import { tellEntry } from '../domain/people/history-words.ts';
 import { ok } from '../domain/shared/result.ts';
 import { vehicleTitle } from '../domain/vehicle/identity.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { shopFile } from '../storage/fleet-folder.ts';
 import { changedSettings } from './changed-settings.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
 
@@ -97,7 +98,7 @@ export async function previewBackup(
 ): Answer<ChannelOutput<'safety:preview-backup'>> {
   const look = await context.store.looks.whole(backupId);
   if (!look.ok) return refuseStorage(look.error);
-  const { vehicles, notHeld, shop } = look.value;
+  const { vehicles, damaged, notHeld, shop } = look.value;
   const lines = [
     ...vehicles.map(({ present, copy }) => ({
       id: copy.id,
@@ -108,7 +109,13 @@ export async function previewBackup(
   ];
   const settings =
     shop === null ? [] : shop.present === null ? ['all of them'] : changedSettings(shop.present, shop.copy);
-  return ok({ vehicles: lines, settings });
+  const left = damaged.map(({ path, sentence, isVehicle, present }) => ({
+    path,
+    name: present !== null ? nameOf(present) : path === shopFile ? 'Settings' : path,
+    sentence,
+    isThereNow: present !== null || !isVehicle,
+  }));
+  return ok({ vehicles: lines, damaged: left, settings });
 }
 
 export async function previewVehicle(
@@ -136,12 +143,17 @@ function dayOf(backupId: string): string {
 
 export async function restoreAll(
   context: DeskContext,
-  { backupId }: ChannelInput<'safety:restore-all'>,
+  { backupId, leaving }: ChannelInput<'safety:restore-all'>,
 ): Answer<ChannelOutput<'safety:restore-all'>> {
   const telling = context.telling('restore', `the whole fleet as it was on ${dayOf(backupId)}`);
-  const done = await context.store.restoreBackup(backupId, telling);
+  const done = await context.store.restoreBackup(backupId, telling, new Set(leaving));
   // Some of it may be back even where it ended early.
   await afterPuttingBack(context);
+  if (!done.ok && done.error.code === 'damaged')
+    return refuse(
+      'refused',
+      'A file of this backup is not as it was written. Nothing has been changed. Look into the backup: it says which, and all that is whole can be put back.',
+    );
   if (!done.ok) return refuseStorage(done.error);
   const { undoBackupId, restored, withdrawn } = done.value;
   return ok({ desk: context.desk(), undoBackupId, restored, withdrawn });

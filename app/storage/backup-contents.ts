@@ -8,9 +8,9 @@ import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { contentHash } from './content-hash.ts';
 import { namesIn, pathIn, shopFile, vehicleIdOf } from './fleet-folder.ts';
 import { isOtherFile } from './other-files.ts';
-import { type ReadRecord, readRecord } from './record-file.ts';
+import { type ReadRecord, readJson, readRecord } from './record-file.ts';
 import type { RecordKind } from './record-kind.ts';
-import { problemFromError, type StorageProblem } from './storage-problem.ts';
+import { problemFromError, type StorageProblem, systemCode } from './storage-problem.ts';
 
 export const contentsFile = 'contents.json';
 
@@ -64,19 +64,29 @@ export async function backupNames(place: string): Promise<BackupName[]> {
   return (await namesIn(place)).flatMap((name) => readBackupName(name) ?? []);
 }
 
+/** With a sentence for whoever chooses what to put back. */
+export type BackupFileProblem = StorageProblem & { readonly sentence: string };
+
+function whyChanged(path: string, bytes: Uint8Array): string {
+  const json = path.endsWith('.json') ? readJson(bytes) : ok(null);
+  return json.ok ? 'It has changed since it was written.' : json.error.reason;
+}
+
 /** One file of a backup, refused unless its bytes are those that were written. */
 export async function readBackupBytes(
   place: string,
   id: string,
   file: BackupFile,
-): Promise<Result<Buffer, StorageProblem>> {
+): Promise<Result<Buffer, BackupFileProblem>> {
   try {
     const bytes = await readFile(pathIn(join(place, id), file.path));
     if (contentHash(bytes) === file.sha256) return ok(bytes);
-    return fail({ code: 'damaged', detail: `${id}/${file.path} has changed since it was written.` });
+    const detail = `${id}/${file.path} has changed since it was written.`;
+    return fail({ code: 'damaged', detail, sentence: whyChanged(file.path, bytes) });
   } catch (error) {
     const { detail } = problemFromError(error, `Reading ${id}/${file.path}`);
-    return fail({ code: 'damaged', detail });
+    const sentence = systemCode(error) === 'ENOENT' ? 'It has gone from the backup.' : 'It cannot be read.';
+    return fail({ code: 'damaged', detail, sentence });
   }
 }
 
@@ -86,11 +96,12 @@ export async function readBackupRecord<Data>(
   file: BackupFile,
   kind: RecordKind<Data>,
   expectedId: string | null,
-): Promise<Result<ReadRecord<Data>, StorageProblem>> {
+): Promise<Result<ReadRecord<Data>, BackupFileProblem>> {
   const bytes = await readBackupBytes(place, id, file);
   if (!bytes.ok) return bytes;
   const read = readRecord(bytes.value, kind, expectedId);
   if (read.ok) return read;
   const code = read.error.kind === 'newer-version' ? 'newer-version' : 'damaged';
-  return fail({ code, detail: `${id}/${file.path}: ${read.error.reason}` });
+  const { reason } = read.error;
+  return fail({ code, detail: `${id}/${file.path}: ${reason}`, sentence: reason });
 }

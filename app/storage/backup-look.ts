@@ -10,7 +10,7 @@ import { recordOf } from './fleet-restore.ts';
 import type { StoreParts } from './fleet-store.ts';
 import { isOtherFile } from './other-files.ts';
 import { readRecord } from './record-file.ts';
-import { readBackup } from './restore.ts';
+import { type DamagedFile, heldPaths, readBackup } from './restore.ts';
 
 /** What the last good copy of a bad or missing file holds. */
 export type CopyLook =
@@ -20,6 +20,8 @@ export type CopyLook =
 
 export type BackupLook = {
   readonly vehicles: readonly { readonly present: Vehicle | null; readonly copy: Vehicle }[];
+  /** Not as they were written; of vehicles with what is there now. */
+  readonly damaged: readonly (DamagedFile & { readonly isVehicle: boolean; readonly present: Vehicle | null })[];
   /** In the fleet now, and neither in the backup nor among what it could not hold: they would go. */
   readonly notHeld: readonly Vehicle[];
   readonly shop: { readonly present: Shop | null; readonly copy: Shop } | null;
@@ -32,18 +34,22 @@ export class BackupLooks {
     this.#parts = parts;
   }
 
-  /** Every file of it is read and held against its hash; the first that is not as it was written refuses the whole. */
+  /** Every file of it is read and held against its hash; those that are not as they were written are named. */
   async whole(backupId: string): Outcome<BackupLook> {
     const { backups, kinds, records } = this.#parts;
     const place = await backups.find(backupId);
     if (!place.ok) return place;
     const backup = await readBackup(place.value, backupId, kinds);
     if (!backup.ok) return backup;
-    const { vehicles, shop, missing } = backup.value;
-    const held = new Set([...vehicles.map(({ data }) => vehicleFile(data.id)), ...missing]);
+    const { vehicles, shop, damaged } = backup.value;
+    const held = heldPaths(backup.value);
     const present = (id: string) => records.vehicles.get(id)?.data ?? null;
     return ok({
       vehicles: vehicles.map(({ data }) => ({ present: present(data.id), copy: data })),
+      damaged: damaged.map((file) => {
+        const id = vehicleIdOf(file.path);
+        return { ...file, isVehicle: id !== null, present: id === null ? null : present(id) };
+      }),
       notHeld: [...records.vehicles.values()].map(({ data }) => data).filter(({ id }) => !held.has(vehicleFile(id))),
       shop: shop && { present: records.shop?.data ?? null, copy: shop.data },
     });

@@ -34,12 +34,15 @@ export class FleetRestore {
     this.parts = parts;
   }
 
-  async wholeFleet(backupId: string, telling: Telling): Outcome<RestoreDone> {
+  /** Damaged files of the backup are left out only where they are among `leaving`: whoever asks has seen which. */
+  async wholeFleet(backupId: string, telling: Telling, leaving: ReadonlySet<string>): Outcome<RestoreDone> {
     const { backups, history, kinds, records } = this.parts;
     const place = await backups.find(backupId);
     if (!place.ok) return place;
     const backup = await readBackup(place.value, backupId, kinds);
     if (!backup.ok) return backup;
+    const unseen = backup.value.damaged.find(({ path }) => !leaving.has(path));
+    if (unseen) return fail({ code: 'damaged', detail: `${backupId}/${unseen.path}: ${unseen.sentence}` });
     const snapshot = await backups.make('before-restore');
     if (!snapshot.ok) return snapshot;
     const counts = await putBack(records, history, backup.value, telling);

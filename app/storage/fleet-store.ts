@@ -156,9 +156,9 @@ export class FleetStore {
     return this.parts.backups.list();
   }
 
-  /** Makes the fleet what it was at that backup, after a snapshot of what it is now. */
-  restoreBackup(backupId: string, telling: Telling): Outcome<RestoreDone> {
-    return this.change(() => this.restore.wholeFleet(backupId, telling));
+  /** Makes the fleet what it was at that backup, after a snapshot of what it is now. Damaged files are left out only where `leaving` names them. */
+  restoreBackup(backupId: string, telling: Telling, leaving: ReadonlySet<string> = new Set()): Outcome<RestoreDone> {
+    return this.change(() => this.restore.wholeFleet(backupId, telling, leaving));
   }
 
   /** Puts one vehicle back as that backup holds it, after a snapshot of the whole fleet. */

@@ -46,7 +46,8 @@ export function firstProblem(error: z.ZodError): string {
   return `${path}: ${issue?.message ?? 'not as expected'}`;
 }
 
-function readJson(bytes: Uint8Array): Result<unknown, UnreadableText> {
+/** Anything that is JSON at all; else in which way it is not. */
+export function readJson(bytes: Uint8Array): Result<unknown, UnreadableText> {
   let text: string | null = null;
   try {
     text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);

@@ -3,7 +3,13 @@ import type { Shop } from '../domain/fleet/shop.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import { mapAtMost } from './at-most.ts';
-import { type BackupFile, readBackupBytes, readBackupRecord, readContents } from './backup-contents.ts';
+import {
+  type BackupFile,
+  type BackupFileProblem,
+  readBackupBytes,
+  readBackupRecord,
+  readContents,
+} from './backup-contents.ts';
 import { idFromFile, shopFile, vehicleFile, vehicleIdOf, withdrawnFolder } from './fleet-folder.ts';
 import type { FleetHistory, Telling } from './fleet-history.ts';
 import { type FleetRecords, withdrawnId } from './fleet-records.ts';
@@ -23,9 +29,12 @@ export type BackupRecords = {
   readonly others: readonly BackupFile[];
   /** Paths that the backup says it could not hold. */
   readonly missing: readonly string[];
+  /** Files that are not as they were written: none of them is ever put back. */
+  readonly damaged: readonly DamagedFile[];
 };
+export type DamagedFile = { readonly path: string; readonly sentence: string };
 
-/** Every record of a backup, or the first reason why not: half a backup is never put back. */
+/** Every file of a backup, held against its hash: those that are whole, and those that are not with the reason. Refused when none is. */
 export async function readBackup(
   place: string,
   id: string,
@@ -34,27 +43,35 @@ export async function readBackup(
   const contents = await readContents(place, id);
   if (!contents.ok) return contents;
   const { files, missing } = contents.value;
+  const damaged: DamagedFile[] = [];
+  const isWhole = <Value>(
+    file: BackupFile,
+    read: Result<Value, BackupFileProblem>,
+  ): read is { ok: true; value: Value } => {
+    if (!read.ok) damaged.push({ path: file.path, sentence: read.error.sentence });
+    return read.ok;
+  };
   let shop: ReadRecord<Shop> | null = null;
   const shopEntry = files.find((file) => file.path === shopFile);
   if (shopEntry) {
     const read = await readBackupRecord(place, id, shopEntry, kinds.shop, null);
-    if (!read.ok) return read;
-    shop = read.value;
+    if (isWhole(shopEntry, read)) shop = read.value;
   }
   const vehicleFiles = files.filter((file) => vehicleIdOf(file.path) !== null);
-  const reads = await mapAtMost(vehicleFiles, filesAtOnce, (file) =>
-    readBackupRecord(place, id, file, kinds.vehicle, idFromFile(file.path)),
+  const reads = await mapAtMost(vehicleFiles, filesAtOnce, async (file) => ({
+    file,
+    read: await readBackupRecord(place, id, file, kinds.vehicle, idFromFile(file.path)),
+  }));
+  const vehicles = reads.flatMap(({ file, read }) => (isWhole(file, read) ? [read.value] : []));
+  const checked = await mapAtMost(
+    files.filter((file) => isOtherFile(file.path)),
+    filesAtOnce,
+    async (file) => ({ file, bytes: await readBackupBytes(place, id, file) }),
   );
-  const vehicles: ReadRecord<Vehicle>[] = [];
-  for (const read of reads) {
-    if (!read.ok) return read;
-    vehicles.push(read.value);
-  }
-  const others = files.filter((file) => isOtherFile(file.path));
-  const checked = await mapAtMost(others, filesAtOnce, (file) => readBackupBytes(place, id, file));
-  const bad = checked.find((bytes) => !bytes.ok);
-  if (bad && !bad.ok) return bad;
-  return ok({ shop, vehicles, others, missing });
+  const others = checked.flatMap(({ file, bytes }) => (isWhole(file, bytes) ? [file] : []));
+  if (files.length > 0 && damaged.length === files.length)
+    return fail({ code: 'damaged', detail: `No file of ${id} is as it was written.` });
+  return ok({ shop, vehicles, others, missing, damaged });
 }
 
 /**
@@ -77,6 +94,11 @@ export async function putBackOthers(
     if (done.value) count++;
   }
   return ok(count);
+}
+
+/** Paths of vehicles that were in the fleet then, whether or not their copies are whole. */
+export function heldPaths({ vehicles, missing, damaged }: BackupRecords): ReadonlySet<string> {
+  return new Set([...vehicles.map(({ data }) => vehicleFile(data.id)), ...missing, ...damaged.map(({ path }) => path)]);
 }
 
 export type RestoreCounts = { readonly restored: number; readonly unchanged: number; readonly withdrawn: number };
@@ -108,7 +130,8 @@ export async function putVehicleBack(
 }
 
 /**
- * Makes the fleet what the backup holds: records that differ are written, vehicles taken in since are withdrawn (their files stay).
+ * Makes the fleet what the backup holds: records that differ are written, vehicles taken in since are withdrawn (their files stay). What
+ * the backup could not hold, or holds damaged, stays as it is.
  * Ends at the first problem; every single file is then either as before or as in the backup.
  */
 export async function putBack(
@@ -138,7 +161,7 @@ export async function putBack(
     if (!written.ok) return stopped(written.error);
     restored++;
   }
-  const held = new Set([...backup.vehicles.map((copy) => vehicleFile(copy.data.id)), ...backup.missing]);
+  const held = heldPaths(backup);
   for (const present of [...records.vehicles.values()]) {
     if (held.has(vehicleFile(present.data.id))) continue;
     const { id } = present.data;

@@ -12,6 +12,13 @@ const reasons: Readonly<Record<Backup['reason'], string>> = {
   'by-hand': 'asked for by a person',
 };
 
+function stayed(left: number): string {
+  if (left === 0) return '';
+  return left === 1
+    ? ' What is damaged in the backup stayed as it is now.'
+    : ` ${left} files that are damaged in the backup stayed as they are now.`;
+}
+
 function count(view: BackupPreview, effect: BackupPreview['vehicles'][number]['effect']): number {
   return view.vehicles.filter((vehicle) => vehicle.effect === effect).length;
 }
@@ -67,6 +74,15 @@ export const safetyText = {
   of: (backup: Backup) => `Backup of ${showMoment(backup.madeAt)}`,
   checking: 'Every file of the backup is being read and checked …',
   checked: 'Every file in it was read just now and is as it was written.',
+  checkedSome: (damaged: number) =>
+    `${damaged === 1 ? 'One file of this backup is' : `${damaged} files of this backup are`} not as written and cannot be put back. All others were read just now and are whole: they can be put back one by one, or all of them together.`,
+  damaged: 'Damaged in this backup',
+  damagedWhy: 'What is wrong with it',
+  damagedThen: 'What becomes of it',
+  damagedStays: (isThereNow: boolean) =>
+    isThereNow ? 'what is there now stays as it is' : 'does not come back from here; look for it in another backup',
+  putBackWhole: (damaged: number) =>
+    `Put back all that is whole, leave ${damaged} as ${damaged === 1 ? 'it is' : 'they are'}`,
   counts: (view: BackupPreview) =>
     `Putting all of it back changes ${vehicles(count(view, 'changes'))}, brings back ${count(view, 'comes')}, takes ${count(view, 'goes')} out of the lot, and leaves ${count(view, 'same')} as they are.`,
   settings: (names: readonly string[]) =>
@@ -96,8 +112,8 @@ export const safetyText = {
   putBackOne: 'Put this vehicle back',
   putBackCopy: 'Put this copy back',
   putBackAll: 'Put all of it back',
-  doneAll: (restored: number, withdrawn: number) =>
-    `Put back: ${restored} records are as they were then, ${vehicles(withdrawn)} left the lot.`,
+  doneAll: (restored: number, withdrawn: number, left: number) =>
+    `Put back: ${restored} records are as they were then, ${vehicles(withdrawn)} left the lot.${stayed(left)}`,
   doneOne: (name: string) => `Put back: ${name}.`,
   takeBack: 'Take it back again',
   takenBack: 'Taken back: it is as it was before.',

@@ -1,5 +1,5 @@
 // Safety copies by keyboard: a damaged file is looked at and put back, one vehicle goes back to the morning, and that is taken back.
-import { truncate } from 'node:fs/promises';
+import { readdir, truncate } from 'node:fs/promises';
 import path from 'node:path';
 import type { Locator, Page } from '@playwright/test';
 import { makeShop, makeVehicle } from '../helpers/vehicle-maker.ts';
@@ -69,4 +69,51 @@ test('a backup is made by hand and listed', async ({ page }) => {
   await press(backups.getByRole('button', { name: 'Make a backup now' }));
   await expect(backups.getByRole('row').filter({ hasText: 'asked for by a person' })).toContainText('2 vehicles');
   await expect(page.getByRole('region', { name: 'Second folder' })).toContainText('No second folder is chosen.');
+});
+
+test('a backup with a damaged file gives back all that is whole, one by one or together, and names the other', async ({
+  program,
+}) => {
+  const { page } = program;
+  await openVehicle(page, 'B-1');
+  await add(page, 'Add note', { Note: 'Written before the backup.' });
+  await expectSaved(page);
+  await openSafety(page);
+  await press(page.getByRole('button', { name: 'Make a backup now' }));
+  await expect(page.getByRole('row').filter({ hasText: 'asked for by a person' })).toBeVisible();
+  for (const stockNumber of ['B-1', 'B-2']) {
+    await page.keyboard.press('Escape');
+    await openVehicle(page, stockNumber);
+    await add(page, 'Add note', { Note: 'Written after the backup.' });
+    await expectSaved(page);
+  }
+  const backups = path.join(program.fleetFolder, 'backups');
+  const [byHand = ''] = (await readdir(backups)).filter((name) => name.endsWith('by-hand'));
+  await truncate(path.join(backups, byHand, 'vehicles', 'kept-two.json'), 200);
+
+  await openSafety(page);
+  const lookInto = page.getByRole('button', { name: /^Look into the backup of .*, asked for by a person$/ });
+  await press(lookInto);
+  const backup = page.getByRole('dialog', { name: /^Backup of/ });
+  await expect(backup).toContainText('One file of this backup is not as written and cannot be put back.');
+  const bad = backup.getByRole('row').filter({ hasText: 'B-2' });
+  await expect(bad).toContainText('The file is cut off: its end is missing.');
+  await expect(bad).toContainText('what is there now stays as it is');
+  await expectAccessible(page, 'a damaged backup');
+  await press(backup.getByRole('button', { name: /^Look at what changes for B-1/ }));
+  await press(backup.getByRole('button', { name: 'Put this vehicle back' }));
+  await expect(backup).toHaveCount(0);
+  await press(page.getByRole('button', { name: 'Take it back again' }));
+  await expect(page.getByRole('button', { name: 'Take it back again' })).toHaveCount(0);
+
+  await press(lookInto);
+  await press(backup.getByRole('button', { name: 'Put back all that is whole, leave 1 as it is' }));
+  await expect(page.getByText(/What is damaged in the backup stayed as it is now\.$/).first()).toBeVisible();
+  await page.keyboard.press('Escape');
+  await openVehicle(page, 'B-1');
+  await expect(section(page, 'Notes')).not.toContainText('Written after the backup.');
+  await expect(section(page, 'Notes')).toContainText('Written before the backup.');
+  await page.keyboard.press('Escape');
+  await openVehicle(page, 'B-2');
+  await expect(section(page, 'Notes')).toContainText('Written after the backup.');
 });

@@ -86,11 +86,11 @@ describe('a whole backup', () => {
       [vehicleId, 'changes'],
       [other.view.vehicle.id, 'goes'],
     ]);
-    const done = await desk.ask('safety:restore-all', { backupId });
+    const done = await desk.ask('safety:restore-all', { backupId, leaving: [] });
     expect(done).toMatchObject({ restored: 1, withdrawn: 1 });
     expect(done.desk.undo).toBeNull();
     expect(await notes()).toEqual(['First.']);
-    const back = await desk.ask('safety:restore-all', { backupId: done.undoBackupId });
+    const back = await desk.ask('safety:restore-all', { backupId: done.undoBackupId, leaving: [] });
     expect(back).toMatchObject({ withdrawn: 0 });
     expect(await notes()).toEqual(['Other words.']);
     expect((await desk.ask('vehicle:open', { id: other.view.vehicle.id })).vehicle.identity.stockNumber).toBe(
@@ -98,13 +98,28 @@ describe('a whole backup', () => {
     );
   });
 
-  it('is refused as a whole, changing nothing, when one of its files is not as it was written', async () => {
+  it('names the file that is not as it was written, and changes nothing until it is asked to leave just that', async () => {
+    const other = await desk.ask('vehicle:take-in', takeInOf('LW-1002', '1M8GDM9AXKP042788'));
     const backupId = await newestByHand();
     await note('note-one', 'Other words.');
-    await truncate(join(desk.folder, 'fleet', 'backups', backupId, 'vehicles', `${vehicleId}.json`), 50);
-    const refusal = await desk.refused('safety:preview-backup', { backupId });
-    expect(refusal.detail).toContain('This copy does not read as it was written. Nothing has been changed.');
-    await desk.refused('safety:restore-all', { backupId });
+    const gone = other.view.vehicle.id;
+    await desk.ask('vehicle:withdraw', { id: gone, baseRevision: other.view.revision });
+    const vehicles = join(desk.folder, 'fleet', 'backups', backupId, 'vehicles');
+    await truncate(join(vehicles, `${gone}.json`), 50);
+    const { damaged, vehicles: whole } = await desk.ask('safety:preview-backup', { backupId });
+    const path = `vehicles/${gone}.json`;
+    expect(damaged).toEqual([
+      { path, name: path, sentence: 'The file is cut off: its end is missing.', isThereNow: false },
+    ]);
+    expect(whole).toMatchObject([{ id: vehicleId, effect: 'changes' }]);
+    const refusal = await desk.refused('safety:restore-all', { backupId, leaving: [] });
+    expect(refusal.detail).toContain('Nothing has been changed. Look into the backup');
+    await desk.refused('safety:restore-vehicle', { backupId, vehicleId: gone });
+    expect(await notes()).toEqual(['Other words.']);
+    const done = await desk.ask('safety:restore-all', { backupId, leaving: [path] });
+    expect(done).toMatchObject({ restored: 1, withdrawn: 0 });
+    expect(await notes()).toEqual(['First.']);
+    await desk.ask('safety:restore-all', { backupId: done.undoBackupId, leaving: [] });
     expect(await notes()).toEqual(['Other words.']);
   });
 });

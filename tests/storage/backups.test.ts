@@ -206,6 +206,66 @@ describe('going back', () => {
     expect(await contentsOf(folder)).toEqual(before);
     expect(await whyNotGood(join(folder, 'backups'), id)).not.toBeNull();
   });
+
+  it('puts back all that is whole where the damaged files are named, leaves those as they are, and can be taken back', async () => {
+    const folder = await fleetOf(['abcd', 'efgh', 'ijkl']);
+    const store = await openForTest(folder);
+    const { id } = unwrapped(await store.backUp('by-hand'));
+    for (const vehicleId of ['abcd', 'efgh'])
+      unwrapped(await store.saveVehicle(aVehicle(vehicleId, 'changed'), 1, byAda));
+    unwrapped(await store.withdrawVehicle('ijkl', 1, byAda));
+    unwrapped(await store.saveShop(aShop('Renamed Motors'), 1));
+    const backup = join(folder, 'backups', id);
+    await writeFile(join(backup, 'vehicles', 'efgh.json'), '{"format":"lotwright-vehicle"');
+    await writeFile(join(backup, 'shop.json'), Buffer.alloc(80));
+    const look = unwrapped(await store.looks.whole(id));
+    expect(look.damaged).toMatchObject([
+      { path: 'shop.json', sentence: 'The file holds nothing but zero bytes, as a power cut leaves it.' },
+      { path: 'vehicles/efgh.json', sentence: 'The file is cut off: its end is missing.', present: { id: 'efgh' } },
+    ]);
+    expect(look.vehicles.map(({ copy }) => copy.id).sort()).toEqual(['abcd', 'ijkl']);
+
+    // Whoever has been told of one of two has not been told of the other.
+    const half = await store.restoreBackup(id, byAda, new Set(['vehicles/efgh.json']));
+    expect(half).toMatchObject({ error: { code: 'damaged' } });
+    expect(store.vehicles().get('abcd')?.data.identity.keyTag).toBe('changed');
+
+    const leaving = new Set(look.damaged.map(({ path }) => path));
+    const done = unwrapped(await store.restoreBackup(id, byAda, leaving));
+    expect(done).toMatchObject({ restored: 2, withdrawn: 0 });
+    const keyTags = () => [...store.vehicles()].map(([key, kept]) => `${key} ${kept.data.identity.keyTag}`).sort();
+    expect(keyTags()).toEqual(['abcd K1', 'efgh changed', 'ijkl K1']);
+    expect(store.shop()?.data).toEqual(aShop('Renamed Motors'));
+    unwrapped(await store.restoreBackup(done.undoBackupId, byAda));
+    expect(keyTags()).toEqual(['abcd changed', 'efgh changed']);
+  });
+
+  it('puts back one whole vehicle of it and refuses a damaged one, also where its bytes are a record', async () => {
+    const folder = await fleetOf(['abcd', 'efgh']);
+    const store = await openForTest(folder);
+    const { id } = unwrapped(await store.backUp('by-hand'));
+    unwrapped(await store.saveVehicle(aVehicle('abcd', 'changed'), 1, byAda));
+    unwrapped(await store.saveVehicle(aVehicle('efgh', 'forged'), 1, byAda));
+    const copy = join(folder, 'backups', id, 'vehicles', 'efgh.json');
+    await writeFile(copy, await textOf(folder, 'vehicles/efgh.json'));
+    expect(unwrapped(await store.looks.whole(id)).damaged).toMatchObject([
+      { path: 'vehicles/efgh.json', sentence: 'It has changed since it was written.' },
+    ]);
+    unwrapped(await store.restoreVehicle(id, 'abcd', byAda));
+    expect(store.vehicles().get('abcd')?.data.identity.keyTag).toBe('K1');
+    expect(await store.restoreVehicle(id, 'efgh', byAda)).toMatchObject({ error: { code: 'damaged' } });
+    expect(await store.looks.vehicle(id, 'efgh')).toMatchObject({ error: { code: 'damaged' } });
+  });
+
+  it('is refused where no file is whole', async () => {
+    const folder = await fleetOf(['abcd']);
+    const store = await openForTest(folder);
+    const { id } = unwrapped(await store.backUp('by-hand'));
+    const backup = join(folder, 'backups', id);
+    for (const name of (await readdir(backup)).filter((one) => one !== 'contents.json'))
+      await rm(join(backup, name), { recursive: true });
+    expect(await store.looks.whole(id)).toMatchObject({ error: { code: 'damaged' } });
+  });
 });
 
 describe('an older format', () => {

@@ -45,6 +45,30 @@ function VehicleList({ view, onLook }: { readonly view: BackupPreview; readonly 
   );
 }
 
+function DamagedList({ damaged }: { readonly damaged: BackupPreview['damaged'] }) {
+  if (damaged.length === 0) return null;
+  return (
+    <table className="safety-table">
+      <thead>
+        <tr>
+          <th scope="col">{text.damaged}</th>
+          <th scope="col">{text.damagedWhy}</th>
+          <th scope="col">{text.damagedThen}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {damaged.map(({ path, name, sentence, isThereNow }) => (
+          <tr key={path}>
+            <th scope="row">{name}</th>
+            <td>{sentence}</td>
+            <td>{text.damagedStays(isThereNow)}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
 export function BackupDialog({
   backup,
   onDone,
@@ -72,12 +96,17 @@ export function BackupDialog({
     setSentence(answer.ok ? '' : errorSentence(answer.error));
   };
   const isNothing = view?.settings.length === 0 && view.vehicles.every(({ effect }) => effect === 'same');
+  const damaged = view?.damaged ?? [];
   const putBack = async () => {
     if (isWorking) return;
     setIsWorking(true);
     const done =
       one === null
-        ? await putBackAll(backupId, showMoment(backup.madeAt))
+        ? await putBackAll(
+            backupId,
+            damaged.map(({ path }) => path),
+            showMoment(backup.madeAt),
+          )
         : await putBackVehicle(backupId, one.id, one.preview.what);
     setIsWorking(false);
     if (done === null) return;
@@ -100,7 +129,11 @@ export function BackupDialog({
             whyDisabled={readOnlyReason ?? (isNothing === true ? text.nothingOfAll : sentence)}
             onPress={() => void putBack()}
           >
-            {one === null ? text.putBackAll : text.putBackOne}
+            {one !== null
+              ? text.putBackOne
+              : damaged.length === 0
+                ? text.putBackAll
+                : text.putBackWhole(damaged.length)}
           </Button>
         </>
       }
@@ -112,7 +145,8 @@ export function BackupDialog({
         sentence === '' && <p role="status">{text.checking}</p>
       ) : (
         <>
-          <p>{text.checked}</p>
+          <p>{damaged.length === 0 ? text.checked : text.checkedSome(damaged.length)}</p>
+          <DamagedList damaged={damaged} />
           <p>{isNothing ? text.nothingOfAll : text.counts(view)}</p>
           {!isNothing && <p>{text.settings(view.settings)}</p>}
           <VehicleList view={view} onLook={(id) => void lookAt(id)} />

@@ -26,10 +26,11 @@ async function ofVehicle(backupId: string, vehicleId: string, what: string, said
 
 async function ofAll(
   backupId: string,
+  leaving: readonly string[],
   what: string,
   said: (restored: number, withdrawn: number) => string,
 ): Promise<DonePutBack | null> {
-  const answer = await ask('safety:restore-all', { backupId });
+  const answer = await ask('safety:restore-all', { backupId, leaving: [...leaving] });
   if (!answer.ok) {
     notify('problem', errorSentence(answer.error));
     return null;
@@ -44,14 +45,17 @@ export function putBackVehicle(backupId: string, vehicleId: string, name: string
   return ofVehicle(backupId, vehicleId, name, text.doneOne(name));
 }
 
-export function putBackAll(backupId: string, day: string): Promise<DonePutBack | null> {
-  return ofAll(backupId, text.wholeFleet(day), text.doneAll);
+/** `leaving`: paths of damaged files of the backup, as they were shown. */
+export function putBackAll(backupId: string, leaving: readonly string[], day: string): Promise<DonePutBack | null> {
+  return ofAll(backupId, leaving, text.wholeFleet(day), (restored, withdrawn) =>
+    text.doneAll(restored, withdrawn, leaving.length),
+  );
 }
 
 export async function takeBack({ undoBackupId, vehicleId, what }: DonePutBack): Promise<boolean> {
   const done =
     vehicleId === null
-      ? await ofAll(undoBackupId, what, () => text.takenBack)
+      ? await ofAll(undoBackupId, [], what, () => text.takenBack)
       : await ofVehicle(undoBackupId, vehicleId, what, text.takenBack);
   return done !== null;
 }
