@@ -18,6 +18,7 @@ import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { DeskSettingsStore } from '../storage/desk-settings.ts';
 import type { Telling } from '../storage/fleet-history.ts';
 import type { FleetStore } from '../storage/fleet-store.ts';
+import type { Foreground } from '../storage/foreground.ts';
 import type { Kept } from '../storage/kept.ts';
 import { type StorageProblem, storageSentence } from '../storage/storage-problem.ts';
 import type { KeyMaking } from '../storage/vault/key-holder.ts';
@@ -114,13 +115,16 @@ export class DeskContext {
   readonly deps: DeskDependencies;
   readonly signIn: DeskSignIn;
   readonly vault: VaultOwner;
+  /** What a person waits for, before which work of the program's own accord stands back. */
+  readonly foreground: Foreground;
   /** The open fleet; another one after the person chose another folder. */
   store: FleetStore;
   /** When the newest good backup of the open fleet was made; null until one is known. */
   lastBackupAt: string | null = null;
 
-  constructor(deps: DeskDependencies, store: FleetStore) {
+  constructor(deps: DeskDependencies, store: FleetStore, foreground: Foreground) {
     this.deps = deps;
+    this.foreground = foreground;
     this.store = store;
     this.signIn = new DeskSignIn({ clock: deps.clock, shop: () => this.shop(), cost: deps.keyCost });
     this.vault = new VaultOwner({

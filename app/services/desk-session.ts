@@ -4,6 +4,7 @@ import type { AppError } from '../contract/app-error.ts';
 import { type ChannelInput, type ChannelName, type ChannelOutput, channels } from '../contract/channels.ts';
 import { carriesSecret, withoutWords } from '../contract/secret-inputs.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
+import { Foreground } from '../storage/foreground.ts';
 import { openFleetArchive, writeFleetArchive } from './archive-commands.ts';
 import { findCases } from './case-commands.ts';
 import { readCodesUsual } from './codes-usual.ts';
@@ -185,6 +186,15 @@ const answeredAtOnce: readonly ChannelName[] = [
   'people:active',
 ];
 
+/** What a person does with one vehicle, dozens of times a day: the program's own work stands back meanwhile. */
+const goesFirst: readonly ChannelName[] = [
+  'vehicle:open',
+  'vehicle:change',
+  'vehicle:take-in',
+  'edit:undo',
+  'edit:redo',
+];
+
 /** How often it is looked whether the desk has been left alone. */
 const idleLookMs = 5_000;
 
@@ -216,12 +226,14 @@ function whenFirstRowsAreOut() {
 
 export async function openDeskSession(options: DeskSessionOptions): Promise<Result<DeskSession, AppError>> {
   const firstRows = whenFirstRowsAreOut();
+  const foreground = new Foreground();
   const opened = await openStore(options, options.fleetFolder, {
     backUpAfter: firstRows.areDrawn,
     readSoldAfter: firstRows.areOut,
+    foreground,
   });
   if (!opened.ok) return refuseStorage(opened.error);
-  const context = new DeskContext(options, opened.value);
+  const context = new DeskContext(options, opened.value, foreground);
   await context.signIn.open(opened.value);
   let lastToday = context.today();
   let queue: Promise<unknown> = Promise.resolve();
@@ -237,7 +249,9 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
       const refusal = judgeCall(name, atTheDesk(context));
       if (refusal !== null) return refuse(refusal.code, refusal.detail);
       if (!answeredAtOnce.includes(name)) await context.store.whole;
-      return await handlers[name](context, input);
+      if (!goesFirst.includes(name)) return await handlers[name](context, input);
+      const isOver = foreground.begin();
+      return await handlers[name](context, input).finally(isOver);
     } catch (error) {
       options.report(name, carriesSecret(name) ? withoutWords(error) : error);
       return refuse('unexpected');

@@ -74,7 +74,7 @@ export function fillLot(context: DeskContext, sent: ReadonlySet<string>): void {
     if (isOver()) return;
     const until = performance.now() + sliceMs;
     while (performance.now() < until) if (steps.next().done) return;
-    setImmediate(slice);
+    void context.foreground.pause().then(slice);
   };
   if (store.soldToRead > 0) context.deps.emit('lot:rows-added', { rows: [], toCome: store.soldToRead });
   void store.whole.then(() => setImmediate(slice));

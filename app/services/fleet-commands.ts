@@ -1,6 +1,7 @@
 // Choosing another fleet folder, bringing back the last good copy of a damaged file, and a backup by hand.
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { ok } from '../domain/shared/result.ts';
+import type { Foreground } from '../storage/foreground.ts';
 import { openFleet } from '../storage/open-fleet.ts';
 import { type Answer, type DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
 import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
@@ -13,7 +14,8 @@ export function openStore(
     readonly takeOver?: boolean;
     readonly backUpAfter?: Promise<void>;
     readonly readSoldAfter?: Promise<void>;
-  } = {},
+    readonly foreground: Foreground;
+  },
 ) {
   const secondFolder = deps.deskSettings.get().secondBackupFolder;
   return openFleet({ folder, clock: deps.clock, owner: deps.owner, createFolder: true, secondFolder, ...how });
@@ -27,7 +29,7 @@ export async function exchangeStore(
   const earlier = context.store;
   // The same folder is let go of first, or its own lock would stand in the way.
   if (takeOver) await earlier.close();
-  const opened = await openStore(context.deps, folder, { takeOver });
+  const opened = await openStore(context.deps, folder, { takeOver, foreground: context.foreground });
   if (!opened.ok) return refuseStorage(opened.error);
   context.store = opened.value;
   await context.signIn.open(opened.value);

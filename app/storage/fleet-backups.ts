@@ -4,7 +4,14 @@ import { type BackupEntry, backupsToRemove } from '../domain/backup/retention.ts
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { type BackupFile, backupNames, readContents } from './backup-contents.ts';
 import { type BackupPlaces, backupPlaces, listPlaces, readySecondPlace } from './backup-places.ts';
-import { type FileToKeep, makeBackup, removeBackup, removeUnfinished, repeatBackup } from './make-backup.ts';
+import {
+  type BackupPlan,
+  type FileToKeep,
+  makeBackup,
+  removeBackup,
+  removeUnfinished,
+  repeatBackup,
+} from './make-backup.ts';
 import { problemFromError, type StorageProblem } from './storage-problem.ts';
 
 export type BackupMade = {
@@ -38,6 +45,8 @@ export type BackupSource = {
   readonly missing: () => readonly string[];
   /** Backups that hold the last good copy of something damaged. */
   readonly neededIds: () => ReadonlySet<string>;
+  /** Awaited between the files of the backup of the day, which nobody waits for. */
+  readonly giveWay: () => Promise<void>;
 };
 
 export class FleetBackups {
@@ -75,7 +84,7 @@ export class FleetBackups {
         const names = await backupNames(this.places.first);
         if (names.some((name) => name.reason === 'daily' && name.day === today)) return ok(null);
         const files = this.source.files();
-        return files.length === 0 ? ok(null) : await this.makeNow('daily', files);
+        return files.length === 0 ? ok(null) : await this.makeNow('daily', files, this.source.giveWay);
       } catch (error) {
         return fail(problemFromError(error, 'Looking for the backup of the day'));
       }
@@ -91,26 +100,31 @@ export class FleetBackups {
   private async makeNow(
     reason: BackupReason,
     files: readonly FileToKeep[],
+    givesWay: BackupPlan['givesWay'] = null,
   ): Promise<Result<BackupMade, StorageProblem>> {
     const { first, second, fleetFolder } = this.places;
     const refusal = await this.source.guard();
     if (refusal) return fail(refusal);
     const madeAt = this.source.clock();
     const all = [...files, ...(await this.source.otherFiles())];
-    const plan = { reason, madeAt, madeFrom: fleetFolder, files: all, missing: this.source.missing() };
+    const plan = { reason, madeAt, madeFrom: fleetFolder, files: all, missing: this.source.missing(), givesWay };
     const made = await makeBackup(first, plan);
     if (!made.ok) return made;
     const id = made.value;
     const removed = await this.tidy(first);
-    const secondCopy = second === null ? null : await this.repeat(id, second);
+    const secondCopy = second === null ? null : await this.repeat(id, second, givesWay);
     return ok({ id, fileCount: all.length, secondCopy, removed });
   }
 
-  private async repeat(id: string, second: { readonly folder: string; readonly place: string }) {
+  private async repeat(
+    id: string,
+    second: { readonly folder: string; readonly place: string },
+    givesWay: BackupPlan['givesWay'],
+  ) {
     const ready = await readySecondPlace(second.folder, second.place);
     if (!ready.ok) return ready;
     await removeUnfinished(second.place).catch(() => undefined);
-    const repeated = await repeatBackup(this.places.first, id, second.place);
+    const repeated = await repeatBackup(this.places.first, id, second.place, givesWay);
     if (repeated.ok) await this.tidy(second.place);
     return repeated;
   }

@@ -70,6 +70,20 @@ export class FleetRecords {
     if (this.shop) this.shop = { ...this.shop, isReadOnly: true };
   }
 
+  /**
+   * The bytes of a record's file as it lies on the disk, where they are this very state of it and were judged when they were read or
+   * written; null where they are not.
+   */
+  async bytesOnDisk(path: string, { revision, savedAt }: Kept<unknown>): Promise<Buffer | null> {
+    try {
+      const bytes = await readFile(pathIn(this.setting.folder, path));
+      const isThisState = bytes.includes(`\n  "revision": ${revision},\n  "savedAt": "${savedAt}",\n`);
+      return isThisState && this.isKnownContent(path, contentHash(bytes)) ? bytes : null;
+    } catch {
+      return null;
+    }
+  }
+
   isKnownContent(path: string, hash: string): boolean {
     return this.knownHashes.get(path)?.has(hash) ?? false;
   }

@@ -18,7 +18,10 @@ import { namesIn, pathIn, vehiclesFolder } from './fleet-folder.ts';
 import { createFile, renamePatiently } from './move-aside.ts';
 import { problemFromError, type StorageProblem, systemCode } from './storage-problem.ts';
 
+/** A backup that a person waits for, or that is looked at again. */
 const filesAtOnce = 16;
+/** One that is made beside the work. */
+const filesAtOnceBeside = 2;
 const unfinishedPattern = /^\.unfinished-[0-9a-f-]{36}$/;
 
 export type FileToKeep = {
@@ -36,6 +39,8 @@ export type BackupPlan = {
   readonly madeFrom: string;
   readonly files: readonly FileToKeep[];
   readonly missing: readonly string[];
+  /** For one that nobody waits for: between its files it stands still for what a person does. Null: as fast as it can be made. */
+  readonly givesWay: (() => Promise<void>) | null;
 };
 
 /** Removes what an interrupted run left. These are copies only; nothing else has such a name. */
@@ -52,6 +57,18 @@ export async function removeBackup(place: string, id: string): Promise<void> {
   await rm(going, { recursive: true, force: true });
 }
 
+async function eachFile<File, Outcome>(
+  files: readonly File[],
+  givesWay: BackupPlan['givesWay'],
+  job: (file: File) => Promise<Outcome>,
+): Promise<Outcome[]> {
+  if (givesWay === null) return mapAtMost(files, filesAtOnce, job);
+  return mapAtMost(files, filesAtOnceBeside, async (file) => {
+    await givesWay();
+    return job(file);
+  });
+}
+
 async function keepFile(making: string, file: FileToKeep): Promise<BackupFile | null> {
   const bytes = await file.read();
   if (bytes === null) return null;
@@ -61,10 +78,14 @@ async function keepFile(making: string, file: FileToKeep): Promise<BackupFile | 
 }
 
 /** Reads everything back from the disk. The first thing that is not as written is the answer. */
-export async function whyNotGood(place: string, id: string): Promise<StorageProblem | null> {
+export async function whyNotGood(
+  place: string,
+  id: string,
+  givesWay: BackupPlan['givesWay'] = null,
+): Promise<StorageProblem | null> {
   const contents = await readContents(place, id);
   if (!contents.ok) return contents.error;
-  const checked = await mapAtMost(contents.value.files, filesAtOnce, (file) => readBackupBytes(place, id, file));
+  const checked = await eachFile(contents.value.files, givesWay, (file) => readBackupBytes(place, id, file));
   const bad = checked.find((result) => !result.ok);
   return bad && !bad.ok ? bad.error : null;
 }
@@ -90,7 +111,7 @@ export async function makeBackup(place: string, plan: BackupPlan): Promise<Resul
     await mkdir(making);
     const folders = new Set([vehiclesFolder, ...plan.files.map((file) => posix.dirname(file.path))]);
     for (const folder of folders) await mkdir(pathIn(making, folder), { recursive: true });
-    const kept = await mapAtMost(plan.files, filesAtOnce, (file) => keepFile(making, file));
+    const kept = await eachFile(plan.files, plan.givesWay, (file) => keepFile(making, file));
     const files = kept.filter((file) => file !== null);
     const had = new Set(files.map((file) => file.path));
     const notHad = plan.files.map((file) => file.path).filter((path) => !had.has(path));
@@ -108,7 +129,7 @@ export async function makeBackup(place: string, plan: BackupPlan): Promise<Resul
     await createFile(join(making, contentsFile), `${JSON.stringify(contents, null, 2)}\n`);
     for (const folder of folders) await syncFolder(pathIn(making, folder));
     await syncFolder(making);
-    const bad = await whyNotGood(dirname(making), basename(making));
+    const bad = await whyNotGood(dirname(making), basename(making), plan.givesWay);
     if (bad) {
       await rm(making, { recursive: true, force: true });
       return fail({ code: 'damaged', detail: `The backup did not read back as it was written: ${bad.detail}` });
@@ -125,6 +146,7 @@ export async function repeatBackup(
   place: string,
   id: string,
   secondPlace: string,
+  givesWay: BackupPlan['givesWay'] = null,
 ): Promise<Result<string, StorageProblem>> {
   const contents = await readContents(place, id);
   if (!contents.ok) return contents;
@@ -133,7 +155,7 @@ export async function repeatBackup(
     ...file,
     read: () => readFile(pathIn(join(place, id), file.path)),
   }));
-  const again = await makeBackup(secondPlace, { reason, madeAt, madeFrom, missing, files });
+  const again = await makeBackup(secondPlace, { reason, madeAt, madeFrom, missing, files, givesWay });
   if (!again.ok) return again;
   const copied = await readContents(secondPlace, again.value);
   const isSame = copied.ok && JSON.stringify(copied.value.files) === JSON.stringify(contents.value.files);

@@ -21,6 +21,7 @@ import { FleetHistory } from './fleet-history.ts';
 import { type FleetLock, type LockOutcome, type LockOwner, staleAfterMinutes, takeLock } from './fleet-lock.ts';
 import { FleetRecords } from './fleet-records.ts';
 import { FleetStore, type ReadOnlyReason, type StoreState } from './fleet-store.ts';
+import type { Foreground } from './foreground.ts';
 import type { Kept } from './kept.ts';
 import { type FileToKeep, removeUnfinished } from './make-backup.ts';
 import { migrateFiles } from './migrate-fleet.ts';
@@ -50,6 +51,8 @@ export type OpenFleetOptions = {
   readonly readSoldAfter?: Promise<void>;
   /** From so many sold vehicles on they are read after the rest. */
   readonly readsSoldLaterFrom?: number;
+  /** What a person does, before which the backup of the day stands back; without it, it does not. */
+  readonly foreground?: Foreground;
   /** For tests of migrations. */
   readonly kinds?: RecordKinds;
 };
@@ -89,14 +92,24 @@ async function removeLeftovers(folder: string): Promise<void> {
   await removeUnfinished(backupPlaces(folder, null).first);
 }
 
-function keptFile<Data>(path: string, kind: RecordKind<Data>, kept: Kept<Data>): FileToKeep {
+function keptFile<Data>(records: FleetRecords, path: string, kind: RecordKind<Data>, kept: Kept<Data>): FileToKeep {
   const { revision, savedAt } = kept;
   async function read(): Promise<Buffer> {
+    // What lies there saves writing the record out again; what is not there any more is written from memory.
+    const there = await records.bytesOnDisk(path, kept);
+    if (there !== null) return there;
     const prepared = recordBytes(kind, kept);
     if (!prepared.ok) throw new Error(`${path}: ${prepared.error}`);
     return prepared.value.bytes;
   }
   return { path, revision, savedAt, read };
+}
+
+function filesOf(records: FleetRecords, kinds: RecordKinds): FileToKeep[] {
+  const vehicles = [...records.vehicles.values()].map((kept) =>
+    keptFile(records, vehicleFile(kept.data.id), kinds.vehicle, kept),
+  );
+  return records.shop === null ? vehicles : [keptFile(records, shopFile, kinds.shop, records.shop), ...vehicles];
 }
 
 /** With fewer sold vehicles than this, reading them at once is not felt. */
@@ -171,15 +184,11 @@ async function openStore(
   const backups = new FleetBackups(backupPlaces(folder, options.secondFolder ?? null), {
     clock,
     guard,
-    files: () => [
-      ...(records?.shop ? [keptFile(shopFile, kinds.shop, records.shop)] : []),
-      ...[...(records?.vehicles.values() ?? [])].map((kept) =>
-        keptFile(vehicleFile(kept.data.id), kinds.vehicle, kept),
-      ),
-    ],
+    files: () => (records === null ? [] : filesOf(records, kinds)),
     otherFiles: async () => (await listOtherFiles(folder)).map((path) => otherFile(folder, path)),
     missing: () => state.troubles.map((trouble) => trouble.fileName).filter(isBackedUp),
     neededIds: () => new Set(state.troubles.flatMap((trouble) => trouble.lastGoodCopy?.backupId ?? [])),
+    giveWay: async () => options.foreground?.pause(),
   });
   const onPutAside = () => {
     state.areTroublesStale = true;

@@ -4,6 +4,7 @@ import { basename, join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { contentHash } from '../../app/storage/content-hash.ts';
+import { Foreground } from '../../app/storage/foreground.ts';
 import { makeBackup, whyNotGood } from '../../app/storage/make-backup.ts';
 import { recordKinds } from '../../app/storage/record-kind.ts';
 import { contentsOf, fleetOf, openForTest, tempFolder, testClock, textOf, unwrapped } from './fleet-fixture.ts';
@@ -45,7 +46,13 @@ describe('making one', () => {
     const place = await tempFolder();
     const read = () => Promise.reject(new Error('gone'));
     const file = { path: 'vehicles/abcd.json', revision: 1, savedAt: '2026-03-04T10:00:00.000Z', read };
-    const plan = { reason: 'by-hand' as const, madeAt: '2026-03-04T10:00:00.000Z', madeFrom: 'x', missing: [] };
+    const plan = {
+      reason: 'by-hand' as const,
+      madeAt: '2026-03-04T10:00:00.000Z',
+      madeFrom: 'x',
+      missing: [],
+      givesWay: null,
+    };
     expect(await makeBackup(place, { ...plan, files: [file] })).toMatchObject({ ok: false });
     expect(await readdir(place)).toEqual([]);
   });
@@ -66,7 +73,13 @@ describe('making one', () => {
         return Buffer.from('good too');
       },
     };
-    const plan = { reason: 'by-hand' as const, madeAt: '2026-03-04T10:00:00.000Z', madeFrom: 'x', missing: [] };
+    const plan = {
+      reason: 'by-hand' as const,
+      madeAt: '2026-03-04T10:00:00.000Z',
+      madeFrom: 'x',
+      missing: [],
+      givesWay: null,
+    };
     expect(await makeBackup(place, { ...plan, files: [first, second] })).toMatchObject({ error: { code: 'damaged' } });
     expect(await readdir(place)).toEqual([]);
   });
@@ -86,6 +99,23 @@ describe('making one', () => {
       '2026-03-05',
       '2026-03-06',
     ]);
+  });
+
+  it('stands back for what a person does, and then holds the fleet as it was when the day was begun', async () => {
+    const folder = await fleetOf(['abcd', 'efgh']);
+    const foreground = new Foreground();
+    const isOver = foreground.begin();
+    const store = await openForTest(folder, { clock: testClock('2026-03-05T06:00:00.000Z'), foreground });
+    const before = await textOf(folder, 'vehicles/abcd.json');
+    const record = store.vehicles().get('abcd');
+    if (!record) throw new Error('The vehicle is not there.');
+    const changed = { ...record.data, identity: { ...record.data.identity, colour: 'another one' } };
+    unwrapped(await store.saveVehicle(changed, record.revision, byAda));
+    expect(await textOf(folder, 'vehicles/abcd.json')).not.toBe(before);
+    expect((await readdir(join(folder, 'backups'))).filter((name) => name.startsWith('2026-03-05'))).toEqual([]);
+    isOver();
+    const made = unwrapped(await store.dailyBackup);
+    expect(await textOf(folder, `backups/${made?.id}/vehicles/abcd.json`)).toBe(before);
   });
 
   it('rotates the automatic ones over two months and keeps every one made by hand', async () => {
