@@ -92,6 +92,8 @@ export function commandOfKey(event: KeyboardEvent): Command | Help | 'leave' | n
     return key === 'y' ? 'redo' : null;
   }
   if (key === 'F1') return event.shiftKey ? 'report' : 'about';
+  // The menu has it too; the page takes it first, as it does F1, so that it works where the menu's keys do not reach.
+  if (key === 'F9') return event.shiftKey ? 'redo' : 'undo';
   if (key === 'Escape') return 'leave';
   if (isTyping) return null;
   if (key === '/') return 'find';
