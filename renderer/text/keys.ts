@@ -41,6 +41,14 @@ export const keyGroups: readonly {
     ],
   },
   {
+    where: 'In the rows of a purchase list',
+    keys: [
+      { key: '↑  ↓  Page up  Page down  Home  End', does: 'From row to row' },
+      { key: 'Space', does: 'Take the row in or leave it out' },
+      { key: 'Ctrl+↓  Ctrl+↑', does: 'Next or previous row with something against it' },
+    ],
+  },
+  {
     where: 'In a day field',
     keys: [
       { key: 'T', does: 'Today' },

@@ -1,6 +1,7 @@
 // A purchase list through the running program: chosen, tried out, and its good row taken in.
 import { readdir } from 'node:fs/promises';
 import path from 'node:path';
+import { expectAccessible } from './axe.ts';
 import { expect, test } from './fixtures.ts';
 
 const list = [
@@ -59,4 +60,47 @@ test('a whole list is taken back by one F9, from inside a field, and brought bac
   await page.keyboard.press('Shift+F9');
   await expect(found).toHaveCount(count);
   expect(await files()).toBe(before + count);
+});
+
+test('five thousand rows are moved through by keys, and what is wrong is jumped to', async ({ page }) => {
+  test.setTimeout(120_000);
+  const count = 5_000;
+  const wrong = [17, 2_600, 4_999];
+  const rows = Array.from(
+    { length: count },
+    (_, index) => `ZZ${index + 1};;Merrowick;2026-03-01;${wrong.includes(index + 1) ? '' : '6400'}`,
+  );
+  const buffer = Buffer.from(['Stock;VIN;Make;Bought;Price', ...rows].join('\n'));
+  await page.getByRole('heading', { level: 1, name: 'Lot' }).waitFor();
+  await page.keyboard.press('n');
+  await page.getByRole('button', { name: /^Take in a purchase list/ }).click();
+  await page.locator('input[type=file]').setInputFiles({ name: 'long.csv', mimeType: 'text/csv', buffer });
+  await page.getByLabel(/^Reason to keep a VIN/).fill('Plates not read yet');
+  await expect(page.getByText('4997 rows can be taken in.').first()).toBeVisible({ timeout: 30_000 });
+
+  const grid = page.getByRole('grid', { name: /^Rows of the list/ });
+  await expect(grid).toHaveAttribute('aria-rowcount', String(count + 1));
+  const row = (number: number) => grid.locator(`tr[aria-rowindex="${number + 1}"]`);
+  // Only what is near the window is there.
+  expect(await grid.getByRole('row').count()).toBeLessThan(120);
+  await row(1).focus();
+  await page.keyboard.press('End');
+  await expect(row(count)).toBeFocused();
+  await expect(row(count)).toBeInViewport();
+  await page.keyboard.press('Home');
+  await expect(row(1)).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  await expect(row(2)).toBeFocused();
+  await page.keyboard.press('Space');
+  await expect(row(2)).toHaveAttribute('aria-selected', 'false');
+  await expect(page.getByRole('button', { name: 'Take in 4996 vehicles' })).toBeVisible();
+  for (const number of wrong) {
+    await page.keyboard.press('Control+ArrowDown');
+    await expect(row(number)).toBeFocused();
+    await expect(row(number)).toBeInViewport();
+    await expect(row(number)).toContainText('The price is missing');
+  }
+  await page.getByRole('button', { name: 'Previous row with something against it' }).click();
+  await expect(row(2_600)).toBeFocused();
+  await expectAccessible(page, 'a long purchase list');
 });

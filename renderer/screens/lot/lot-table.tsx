@@ -5,27 +5,18 @@ import type { LotRow as Row } from '../../../app/contract/views.ts';
 import type { Day } from '../../../app/domain/shared/day.ts';
 import { useStore } from '../../state/store.ts';
 import { lotText } from '../../text/lot.ts';
+import { GapRow } from '../../ui/gap-row.tsx';
+import { indexAfterKey } from '../../ui/row-keys.ts';
 import { useWidth } from '../../ui/use-width.ts';
 import { focusRow } from './focus-row.ts';
 import { lotAxis } from './lot-axis.ts';
 import { headHeight, LotHead } from './lot-head.tsx';
 import { LotRow, openRow, rowHeight } from './lot-row.tsx';
 import { changeLotView, lotViewStore } from './lot-view.ts';
-import { indexAfterKey } from './row-keys.ts';
 
 /** Up to here all rows are drawn; beyond, this many on each side of the window. */
 const allUpTo = 80;
 const drawnBeyond = 30;
-
-/** The empty room that stands for rows not drawn. */
-function Gap({ height, columns }: { readonly height: number; readonly columns: number }) {
-  return (
-    // biome-ignore lint/a11y/noAriaHiddenOnFocusable: a row is no place for the focus, and this one is only room.
-    <tr aria-hidden="true">
-      <td colSpan={columns} style={{ height }} />
-    </tr>
-  );
-}
 
 export function LotTable({
   rows,
@@ -165,9 +156,9 @@ export function LotTable({
                 seesMoney={seesMoney}
               />
             );
-            return gap > 0 ? [<Gap key={`gap-${row.id}`} height={gap} columns={columns} />, line] : [line];
+            return gap > 0 ? [<GapRow key={`gap-${row.id}`} height={gap} columns={columns} />, line] : [line];
           })}
-          {drawnTo < bodyHeight && <Gap height={bodyHeight - drawnTo} columns={columns} />}
+          {drawnTo < bodyHeight && <GapRow height={bodyHeight - drawnTo} columns={columns} />}
         </tbody>
       </table>
     </div>

@@ -6,27 +6,12 @@ import { holdKey } from '../../state/held-key.ts';
 import { useStore } from '../../state/store.ts';
 import { waitingText as text } from '../../text/waiting.ts';
 import { Button } from '../../ui/button.tsx';
+import { indexAfterKey } from '../../ui/row-keys.ts';
 import { openLine, rowElementId, WaitingRow } from './waiting-row.tsx';
 import { byProvider, changeWaitingLook, keyOf, type ProviderGroup, waitingLookStore } from './waiting-view.ts';
 
 /** Lines drawn at first, and with each press of the button. */
 const drawnAtOnce = 200;
-
-const pageOfRows = 10;
-
-function indexAfterKey(key: string, index: number, count: number): number | null {
-  const last = count - 1;
-  const moves: Readonly<Record<string, number>> = {
-    ArrowDown: index + 1,
-    ArrowUp: index - 1,
-    PageDown: index + pageOfRows,
-    PageUp: index - pageOfRows,
-    Home: 0,
-    End: last,
-  };
-  const wanted = moves[key];
-  return wanted === undefined ? null : Math.min(last, Math.max(0, wanted));
-}
 
 function GroupHead({
   group,

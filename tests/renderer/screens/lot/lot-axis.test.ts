@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { daysBetween } from '../../../../app/domain/shared/day.ts';
 import { lotAxis, lotSpans } from '../../../../renderer/screens/lot/lot-axis.ts';
 import { totalsOf } from '../../../../renderer/screens/lot/lot-totals.ts';
-import { indexAfterKey } from '../../../../renderer/screens/lot/row-keys.ts';
+import { indexAfterKey } from '../../../../renderer/ui/row-keys.ts';
 import { makeRow, today } from './make-row.ts';
 
 describe('the axis of the lot', () => {

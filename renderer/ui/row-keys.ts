@@ -1,4 +1,4 @@
-// The keys that move the cursor of the lot. Pure.
+// The keys that move the cursor of a table of rows. Pure.
 
 const pageOfRows = 10;
 
