@@ -19,6 +19,7 @@ export const appErrorCodeSchema = z.enum([
   'no-sheet',
   'bad-list',
   'bad-archive',
+  'bad-attachment',
   'unexpected',
 ]);
 export type AppErrorCode = z.infer<typeof appErrorCodeSchema>;

@@ -30,7 +30,9 @@ import { workingCalendarSchema } from '../domain/time/working-calendar.ts';
 import { vehicleChangeSchema } from '../domain/vehicle/change.ts';
 import { takeInSchema } from '../domain/vehicle/take-in.ts';
 import { archiveChannels } from './archive-channels.ts';
+import { attachmentChannels } from './attachment-channels.ts';
 import { caseQuerySchema, caseSummarySchema } from './case-summary.ts';
+import { changedVehicleSchema } from './changed-vehicle.ts';
 import { codesUsualSchema } from './codes-usual-view.ts';
 import { historyPlaceSchema, historyViewSchema } from './history-view.ts';
 import { holidayChannels } from './holiday-channels.ts';
@@ -52,7 +54,6 @@ const manager = ['manager'] as const;
 const workshop = ['manager', 'technician'] as const;
 const nothing = z.strictObject({});
 const oneVehicle = z.strictObject({ id: identifierSchema });
-const changed = z.strictObject({ view: vehicleViewSchema, desk: deskSchema });
 
 const shopPartSchema = z.discriminatedUnion('part', [
   z.strictObject({ part: z.literal('dealer'), value: dealerSchema }),
@@ -102,10 +103,10 @@ export const channels = {
   },
   'lot:read': { input: nothing, output: z.array(lotRowSchema).readonly(), roles: everybody, mutates: false },
   'vehicle:open': { input: oneVehicle, output: vehicleViewSchema, roles: everybody, mutates: false },
-  'vehicle:take-in': { input: takeInSchema, output: changed, roles: manager, mutates: true },
+  'vehicle:take-in': { input: takeInSchema, output: changedVehicleSchema, roles: manager, mutates: true },
   'vehicle:change': {
     input: z.strictObject({ id: identifierSchema, baseRevision: z.int().min(1), change: vehicleChangeSchema }),
-    output: changed,
+    output: changedVehicleSchema,
     roles: everybody,
     mutates: true,
   },
@@ -186,6 +187,7 @@ export const channels = {
     mutates: false,
   },
   'sheet:show-folder': { input: nothing, output: nothing, roles: everybody, mutates: false },
+  ...attachmentChannels,
   ...logoChannels,
   ...sheetChannels,
   ...holidayChannels,

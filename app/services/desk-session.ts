@@ -6,6 +6,7 @@ import { carriesSecret, withoutWords } from '../contract/secret-inputs.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
 import { Foreground } from '../storage/foreground.ts';
 import { openFleetArchive, writeFleetArchive } from './archive-commands.ts';
+import { addAttachment, openAttachment, readAttachment } from './attachment-commands.ts';
 import { findCases } from './case-commands.ts';
 import { readCodesUsual } from './codes-usual.ts';
 import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
@@ -93,6 +94,9 @@ export const handlers: Handlers = {
   'vehicle:what-if': whatIf,
   'vehicle:withdraw': withdraw,
   'vehicle:history': readVehicleHistory,
+  'attachment:add': addAttachment,
+  'attachment:read': readAttachment,
+  'attachment:open': openAttachment,
   'cases:find': findCases,
   'edit:undo': undo,
   'edit:redo': redo,

@@ -3,6 +3,7 @@ import type { LotRow, VehicleView } from '../contract/views.ts';
 import type { CodeRequestDraft } from '../domain/codes/code-request.ts';
 import type { Role } from '../domain/fleet/shop.ts';
 import { type Rights, rightsOf } from '../domain/people/role-rights.ts';
+import type { AttachmentDraft } from '../domain/vehicle/attachment.ts';
 import type { VehicleChange } from '../domain/vehicle/change.ts';
 import { noTargets } from '../domain/vehicle/purchase.ts';
 import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
@@ -40,6 +41,21 @@ function onlyManager(role: Role): string {
     : 'Only the manager changes this. Ask the manager, or change who is at the desk.';
 }
 
+export function maySeeAttachment(rights: Rights, { readers }: Pick<AttachmentDraft, 'readers'>): boolean {
+  return rights.readsAttachmentsFor.includes(readers);
+}
+
+/** What is for somebody else is not changed, and nobody hides from themselves what they see. */
+function attachmentRefusal(rights: Rights, vehicle: Vehicle, change: VehicleChange): string | null {
+  if (change.kind === 'set' || change.list !== 'attachments') return null;
+  const id = change.kind === 'put' ? change.item.id : change.id;
+  const before = vehicle.attachments.find((attachment) => attachment.id === id);
+  if (before && !maySeeAttachment(rights, before)) return 'This photograph or document is the manager’s.';
+  if (change.kind === 'put' && !maySeeAttachment(rights, change.item))
+    return 'Only the manager keeps something for the manager alone.';
+  return null;
+}
+
 /** Why this role may not make this change, in a sentence; null when it may. */
 export function refusalOf(
   role: Role,
@@ -62,6 +78,8 @@ export function refusalOf(
     return role === 'sales'
       ? 'Sales signs checks and writes notes. Ask the workshop or the manager for anything else.'
       : onlyManager(role);
+  const aboutAttachment = attachmentRefusal(rights, vehicle, change);
+  if (aboutAttachment !== null) return aboutAttachment;
   if (change.kind === 'put' && change.list === 'faults' && !rights.decides) {
     const before = vehicle.faults.find((fault) => fault.id === change.item.id)?.decision ?? null;
     if (JSON.stringify(before) !== JSON.stringify(change.item.decision))
@@ -71,7 +89,8 @@ export function refusalOf(
 }
 
 /** The record without the money that this role may not see. Blanked values are never written back: see `refusalOf`. */
-function withoutMoney(vehicle: Vehicle, { seesPartPrices, seesCodes }: Rights): Vehicle {
+function withoutMoney(vehicle: Vehicle, rights: Rights): Vehicle {
+  const { seesPartPrices, seesCodes } = rights;
   return {
     ...vehicle,
     purchase: { ...vehicle.purchase, priceCents: 0, feesCents: 0, transportCents: 0, fundingPlanId: null },
@@ -82,6 +101,7 @@ function withoutMoney(vehicle: Vehicle, { seesPartPrices, seesCodes }: Rights): 
     codeRequests: seesCodes ? vehicle.codeRequests.map((request) => ({ ...request, feeCents: 0 })) : [],
     sublets: vehicle.sublets.map((sublet) => ({ ...sublet, quotedCents: null, invoicedCents: null })),
     otherCosts: [],
+    attachments: vehicle.attachments.filter((attachment) => maySeeAttachment(rights, attachment)),
     sale: vehicle.sale === null ? null : { ...vehicle.sale, priceCents: 0, paidOffOn: null },
   };
 }

@@ -38,10 +38,21 @@ function refusal(code: AppError['code'], detail: string, problems: AppError['pro
   return fail<AppError>({ code, detail, problems });
 }
 
-/** The length as JSON; null for what JSON cannot hold (a loop, a bigint). */
-function callLength(input: unknown): number | null {
+/** As many bytes as the largest file that is handed over, with the pictures made of it. */
+export const mostCallBytes = 30_000_000;
+
+type Size = { readonly characters: number; readonly bytes: number };
+
+/** The length as JSON, and the bytes of files beside it; null for what JSON cannot hold (a loop, a bigint). */
+function callSize(input: unknown): Size | null {
+  let bytes = 0;
+  const weigh = (_key: string, value: unknown) => {
+    if (!(value instanceof Uint8Array)) return value;
+    bytes += value.byteLength;
+    return null;
+  };
   try {
-    return JSON.stringify(input)?.length ?? 0;
+    return { characters: JSON.stringify(input, weigh)?.length ?? 0, bytes };
   } catch {
     return null;
   }
@@ -64,10 +75,11 @@ export async function answerCall(call: Call, answering: Answering): Promise<Resu
     log.warn('call', `${channel} refused: not asked by our own page`);
     return refusal('not-allowed', 'Only the page of this program may ask.');
   }
-  const length = callLength(input);
-  if (length === null || length > longestCall) {
-    log.warn('call', `${channel} refused: ${length === null ? 'not plain data' : `${length} characters`}`);
-    return refusal('bad-request', length === null ? 'This is not plain data.' : 'This is too much for one step.');
+  const size = callSize(input);
+  if (size === null || size.characters > longestCall || size.bytes > mostCallBytes) {
+    const why = size === null ? 'not plain data' : `${size.characters} characters, ${size.bytes} bytes`;
+    log.warn('call', `${channel} refused: ${why}`);
+    return refusal('bad-request', size === null ? 'This is not plain data.' : 'This is too much for one step.');
   }
   const spec = channels[channel];
   const parsed = spec.input.safeParse(input);

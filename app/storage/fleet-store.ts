@@ -3,6 +3,7 @@ import type { BackupReason } from '../domain/backup/backup-name.ts';
 import type { Shop } from '../domain/fleet/shop.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { type AttachmentFile, writeAttachmentFiles } from './attachment-files.ts';
 import { BackupLooks } from './backup-look.ts';
 import type { BadFile, FileTrouble } from './file-trouble.ts';
 import type { BackupMade, BackupSummary, FleetBackups } from './fleet-backups.ts';
@@ -112,6 +113,15 @@ export class FleetStore {
   saveVehicle(vehicle: Vehicle, baseRevision: number, telling: Telling): Outcome<Kept<Vehicle>> {
     const { history, records } = this.parts;
     return this.change(() => records.saveVehicle(vehicle, baseRevision, history.announcing(vehicle.id, telling)));
+  }
+
+  /** On the disk when it answers, before any record names them. Files that no record comes to name do no harm. */
+  keepAttachmentFiles(vehicleId: string, files: readonly AttachmentFile[]): Outcome<null> {
+    const { folder, guard } = this.parts;
+    return this.change(async () => {
+      const refusal = await guard();
+      return refusal ? fail(refusal) : writeAttachmentFiles(folder, vehicleId, files);
+    });
   }
 
   saveShop(shop: Shop, baseRevision: number): Outcome<Kept<Shop>> {

@@ -1,9 +1,9 @@
 // The dealer's logo in the fleet folder: one picture, PNG or JPEG, beside the records. Judges pictures before they are kept; draws none.
 import { readFile, rm } from 'node:fs/promises';
-import { inflateSync } from 'node:zlib';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { isThere, syncFolder, writeFileAtomically } from './atomic-file.ts';
 import { pathIn } from './fleet-folder.ts';
+import { isJpeg, isPng, readJpegHeader, readPngHeader, unpacksTo } from './picture-header.ts';
 import { problemFromError, type StorageProblem } from './storage-problem.ts';
 import type { KeyFileSetting } from './vault/key-file.ts';
 
@@ -12,9 +12,6 @@ export const logoPattern = /^logo\.(png|jpg)$/;
 export const mostLogoBytes = 500_000;
 /** Width and height: what a wide band of paper shows at 600 dots per inch, and no more memory than that. */
 const mostDots = 4000;
-
-const pngBegin = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
-const jpegBegin = Buffer.from([0xff, 0xd8, 0xff]);
 
 const noPicture = 'This is no picture in PNG or JPEG. Save the logo as one of these, then choose it again.';
 const damaged = 'This picture is damaged or cut off. Save the logo again, then choose it.';
@@ -37,62 +34,31 @@ export type LogoForm = {
 const channelsOfType: Readonly<Record<number, number>> = { 0: 1, 2: 3, 3: 1, 4: 2, 6: 4 };
 
 function judgePng(bytes: Buffer): LogoForm | string {
-  const parts: Buffer[] = [];
-  let at = pngBegin.length;
-  let isEnded = false;
-  let isSeeThrough = [4, 6].includes(bytes[25] ?? 0);
-  while (at + 12 <= bytes.length && !isEnded) {
-    const length = bytes.readUInt32BE(at);
-    const name = bytes.toString('latin1', at + 4, at + 8);
-    if (at + 12 + length > bytes.length) return damaged;
-    if (name === 'IDAT') parts.push(bytes.subarray(at + 8, at + 8 + length));
-    isSeeThrough ||= name === 'tRNS';
-    isEnded = name === 'IEND';
-    at += 12 + length;
-  }
-  if (!isEnded || bytes.length < 33) return damaged;
-  const [width, height] = [bytes.readUInt32BE(16), bytes.readUInt32BE(20)];
-  const channels = channelsOfType[bytes.readUInt8(25)];
-  if (width === 0 || height === 0 || channels === undefined) return damaged;
+  const header = readPngHeader(bytes);
+  if (header === null) return damaged;
+  const { width, height, colourType, bitsAColour, isInterlaced, isSeeThrough, data } = header;
+  const channels = channelsOfType[colourType];
+  if (channels === undefined) return damaged;
   if (width > mostDots || height > mostDots) return tooManyDots;
-  if (bytes.readUInt8(24) !== 8 || bytes.readUInt8(28) !== 0) return unusualPng;
+  if (bitsAColour !== 8 || isInterlaced) return unusualPng;
   if (isSeeThrough) return seeThrough;
-  const size = (width * channels + 1) * height;
-  try {
-    if (inflateSync(Buffer.concat(parts), { maxOutputLength: size + 1 }).length < size) return damaged;
-  } catch {
-    return damaged;
-  }
-  return { fileName: 'logo.png', width, height };
+  return unpacksTo(data, (width * channels + 1) * height) ? { fileName: 'logo.png', width, height } : damaged;
 }
 
-/** ITU-T T.81, annex B: the frame header says the size and how many colours. */
 function judgeJpeg(bytes: Buffer): LogoForm | string {
-  let at = 2;
-  while (at + 10 <= bytes.length && bytes[at] === 0xff) {
-    const mark = bytes.readUInt8(at + 1);
-    const isFrame = mark >= 0xc0 && mark <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(mark);
-    if (isFrame) {
-      const [height, width, colours] = [
-        bytes.readUInt16BE(at + 5),
-        bytes.readUInt16BE(at + 7),
-        bytes.readUInt8(at + 9),
-      ];
-      if (width === 0 || height === 0 || bytes.lastIndexOf(Buffer.from([0xff, 0xd9])) < at) return damaged;
-      if (width > mostDots || height > mostDots) return tooManyDots;
-      return colours === 1 || colours === 3 ? { fileName: 'logo.jpg', width, height } : inkColours;
-    }
-    at += mark === 0xff ? 1 : 2 + bytes.readUInt16BE(at + 2);
-  }
-  return damaged;
+  const header = readJpegHeader(bytes);
+  if (header === null) return damaged;
+  const { width, height, colours } = header;
+  if (width > mostDots || height > mostDots) return tooManyDots;
+  return colours === 1 || colours === 3 ? { fileName: 'logo.jpg', width, height } : inkColours;
 }
 
 /** What picture these bytes are, or a sentence for the person why they are none that can be printed. */
 export function judgeLogo(bytes: Buffer): LogoForm | string {
   if (bytes.length > mostLogoBytes)
     return `The picture has ${Math.ceil(bytes.length / 1000)} kB; at most ${mostLogoBytes / 1000} kB fit on every sheet. Make it smaller, then choose it again.`;
-  if (bytes.subarray(0, 8).equals(pngBegin)) return judgePng(bytes);
-  if (bytes.subarray(0, 3).equals(jpegBegin)) return judgeJpeg(bytes);
+  if (isPng(bytes)) return judgePng(bytes);
+  if (isJpeg(bytes)) return judgeJpeg(bytes);
   return noPicture;
 }
 

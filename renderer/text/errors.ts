@@ -24,6 +24,7 @@ const sentences: Readonly<Record<AppErrorCode, string>> = {
     'The sheet could not be written. Look whether the folder for sheets can be reached, and print again.',
   'no-sheet': 'This sheet cannot be made yet.',
   'bad-archive': 'This archive was not opened.',
+  'bad-attachment': 'This photograph or document cannot be shown.',
   'bad-list': 'This list cannot be read.',
   unexpected:
     'Something went wrong inside the program. What was saved before is safe; what you typed is still here. Try again, and start the program anew if it happens again.',

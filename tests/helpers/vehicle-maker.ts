@@ -337,6 +337,7 @@ export function makeVehicle(boughtOn: Day, about: AboutVehicle = {}): Vehicle {
     otherCosts: [],
     signOffs: [],
     notes: [],
+    attachments: [],
     sale: null,
     ...facts,
   };

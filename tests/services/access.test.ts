@@ -19,7 +19,7 @@ const needs: Readonly<Record<ChannelNeed, string>> = {
   nothing: `desk:read desk:set-theme people:sign-in people:wait people:lock people:active people:bring-back-keys fleet:choose
     fleet:take-over`,
   work: `desk:set-person people:change-secret people:give-secret people:take-secret lot:read vehicle:open vehicle:take-in vehicle:change
-    vehicle:withdraw vehicle:history cases:find edit:undo edit:redo programming:pack programming:routes next-jobs:read codes:usual
+    vehicle:withdraw vehicle:history attachment:add attachment:read attachment:open cases:find edit:undo edit:redo programming:pack programming:routes next-jobs:read codes:usual
     waiting:read waiting:export sheet:preview sheet:print sheet:open sheet:show-folder sheet:preview-fleet sheet:make sheet:cancel
     sheet:choice sheet:find-mark table:export table:show-folder vault:state vault:lock vault:codes vault:hide fleet:restore-trouble
     fleet:settle-trouble fleet:back-up program:read program:report`,
@@ -38,7 +38,8 @@ const answers: Readonly<Record<string, string>> = {
   desk: `desk:set-person desk:set-theme people:sign-in people:lock people:change-secret people:give-secret people:take-secret
     people:bring-back-keys vehicle:withdraw edit:undo edit:redo fleet:choose fleet:restore-trouble fleet:settle-trouble fleet:take-over
     fleet:back-up`,
-  view: 'vehicle:take-in vehicle:change',
+  view: 'vehicle:take-in vehicle:change attachment:add',
+  'one file of a record, by whom it is for': 'attachment:read attachment:open',
   'its own words, by kind of sheet': 'sheet:preview sheet:preview-fleet sheet:find-mark',
   'names of files and counts': `waiting:export table:export sheet:print sheet:open sheet:show-folder sheet:make sheet:cancel
     sheet:choice table:show-folder people:wait people:active program:read program:report`,

@@ -76,6 +76,10 @@ export const fieldsThatLeave: Readonly<
     'readiness.gates[]': { all: 'key metOn state title' },
     readiness: { all: 'isReady presentedOn readyOn verifiedOn workFinishedOn' },
     'vehicle.arrival': { all: 'arrivedOn expectedOn' },
+    'vehicle.attachments[]': {
+      all: 'caption heightDots id isOnSheets kind name on printSha256 readers sha256 sizeBytes smallSha256 widthDots',
+    },
+    'vehicle.attachments[].entered': { all: 'at by' },
     'vehicle.attempts[].entered': { all: 'at by' },
     'vehicle.attempts[]': {
       all: 'evidence id jobId message on outcome person route stepId vinRead voltsAfter voltsBefore voltsLowest',

@@ -29,6 +29,7 @@ const placeNames: Readonly<Record<string, string>> = {
   otherCosts: 'Cost',
   signOffs: 'Sign-off',
   notes: 'Note',
+  attachments: 'Photograph or document',
 };
 
 const kindWords: Readonly<Record<HistoryKind, string>> = {
@@ -48,7 +49,7 @@ const mostChanges = 40;
 const longestValue = 160;
 const nothing = 'nothing';
 /** Not a person's business: who first entered a fact is told by the line that added it. */
-const untold = new Set(['id', 'entered']);
+const untold = new Set(['id', 'entered', 'sha256', 'smallSha256', 'printSha256', 'widthDots', 'heightDots']);
 /** Places and fields that say something about money without being an amount. */
 const moneyPlaces = new Set(['targets', 'otherCosts']);
 const moneyFields = new Set(['fundingPlanId', 'paidOffOn']);
@@ -109,10 +110,18 @@ function titleOf(part: ChangedPart, list: string): string {
   return typeof name === 'string' ? `${place} “${name.slice(0, 60)}”` : place;
 }
 
+/** Whoever may not see it now or did not see it before is told nothing of it. */
+function readsAttachment({ before, after }: ChangedPart, rights: Rights): boolean {
+  const mayRead = (fact: unknown) =>
+    !isObject(fact) || rights.readsAttachmentsFor.some((readers) => readers === fact.readers);
+  return mayRead(before) && mayRead(after);
+}
+
 function toldOf(part: ChangedPart, rights: Rights, names: ReadonlyMap<string, string>): ToldChange[] {
   const [list = ''] = part.place.split('/');
   if (list === 'codeRequests' && !rights.seesCodes) return [];
   if (moneyPlaces.has(list) && !rights.seesMoney) return [];
+  if (list === 'attachments' && !readsAttachment(part, rights)) return [];
   const title = titleOf(part, list);
   return differences(part.before, part.after, '', { list, rights, names }).map((change) => ({
     ...change,

@@ -10,6 +10,7 @@ const noRights: Rights = {
   seesPartPrices: false,
   seesCodes: false,
   notesCodeLife: false,
+  readsAttachmentsFor: [],
   puts: [],
   removes: [],
   sets: [],
@@ -31,6 +32,8 @@ function withoutMoney(rights: Rights): Rights {
   return {
     ...rights,
     seesMoney: false,
+    // What is for the manager alone may be an invoice.
+    readsAttachmentsFor: rights.readsAttachmentsFor.filter((readers) => readers !== 'manager'),
     puts: rights.puts.filter(isWithout),
     removes: rights.removes.filter(isWithout),
     sets: rights.sets.filter((section) => !sectionsWithMoney.includes(section)),

@@ -2,6 +2,7 @@
 // too, so that nothing is offered that would be refused.
 import type { Role } from '../fleet/shop.ts';
 import { type FleetSheetKind, fleetSheetKindSchema, type SheetKind, sheetKindSchema } from '../sheets/sheet.ts';
+import { type AttachmentReaders, attachmentReadersSchema } from '../vehicle/attachment.ts';
 import { type FactList, factListSchema, type Section } from '../vehicle/change.ts';
 
 export type Rights = {
@@ -11,6 +12,8 @@ export type Rights = {
   readonly seesCodes: boolean;
   /** Notes that a code was chased and tried, though the request itself is another's to change. */
   readonly notesCodeLife: boolean;
+  /** The photographs and documents this person sees, by whom they are for. */
+  readonly readsAttachmentsFor: readonly AttachmentReaders[];
   readonly puts: readonly FactList[];
   readonly removes: readonly FactList[];
   readonly sets: readonly Section[];
@@ -30,6 +33,7 @@ const workshopLists: readonly FactList[] = [
   'labour',
   'signOffs',
   'notes',
+  'attachments',
 ];
 
 const sections: readonly Section[] = ['identity', 'purchase', 'arrival', 'targets', 'sale'];
@@ -41,6 +45,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     seesPartPrices: true,
     seesCodes: true,
     notesCodeLife: true,
+    readsAttachmentsFor: attachmentReadersSchema.options,
     puts: factListSchema.options,
     removes: factListSchema.options,
     sets: sections,
@@ -54,6 +59,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     seesPartPrices: true,
     seesCodes: true,
     notesCodeLife: true,
+    readsAttachmentsFor: ['everyone', 'workshop'],
     puts: workshopLists,
     removes: workshopLists,
     sets: ['identity', 'arrival'],
@@ -67,6 +73,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     seesPartPrices: false,
     seesCodes: false,
     notesCodeLife: false,
+    readsAttachmentsFor: ['everyone'],
     puts: ['signOffs', 'notes'],
     removes: [],
     sets: [],

@@ -91,6 +91,7 @@ export function recordAsOf(vehicle: Vehicle, day: Day): Vehicle {
     otherCosts: vehicle.otherCosts.filter((cost) => cost.spentOn <= day),
     signOffs: vehicle.signOffs.filter((signOff) => signOff.signedOn <= day),
     notes: vehicle.notes.filter((note) => note.on <= day),
+    attachments: vehicle.attachments.filter((attachment) => attachment.on <= day),
     sale: vehicle.sale !== null && vehicle.sale.soldOn <= day ? vehicle.sale : null,
   };
 }

@@ -7,6 +7,7 @@ import type { RulePack } from '../programming/rule-pack.ts';
 import type { Day } from '../shared/day.ts';
 import type { Stamp } from '../shared/fact.ts';
 import { fail, ok, type Result } from '../shared/result.ts';
+import { attachmentChangeProblems } from './attachment-rules.ts';
 import type { FactList, PutChange, RemoveChange, VehicleChange } from './change.ts';
 import type { ChangeProblem } from './change-problem.ts';
 import { withDatedPrice } from './dated-price.ts';
@@ -66,6 +67,7 @@ const listNames: Readonly<Record<FactList, string>> = {
   otherCosts: 'a cost',
   signOffs: 'a sign-off',
   notes: 'a note',
+  attachments: 'a photograph or document',
 };
 
 function removeFact(vehicle: Vehicle, change: RemoveChange): Result<Vehicle, readonly ChangeProblem[]> {
@@ -114,6 +116,11 @@ function codeProblems(vehicle: Vehicle, change: PutChange, { codeKinds }: Change
   return requestChangeProblems(before, change.item, { vin, modelYear, codeKinds });
 }
 
+function attachmentProblems(vehicle: Vehicle, change: PutChange): readonly ChangeProblem[] {
+  if (change.list !== 'attachments') return [];
+  return attachmentChangeProblems(vehicle.attachments.find(({ id }) => id === change.item.id) ?? null, change.item);
+}
+
 /** The record after the change, or what stands against it with the field named. */
 export function applyChange(
   vehicle: Vehicle,
@@ -134,6 +141,7 @@ export function applyChange(
         ...missingReference(vehicle, change),
         ...codeProblems(vehicle, change, context),
         ...programmingProblems(vehicle, change, context),
+        ...attachmentProblems(vehicle, change),
       ];
       return problems.length > 0 ? fail(problems) : ok(putFact(vehicle, change, context.stamp));
     }

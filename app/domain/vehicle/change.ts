@@ -12,6 +12,7 @@ import { signOffDraftSchema } from '../readiness/sign-off.ts';
 import { identifierSchema } from '../shared/identifier.ts';
 import { labourDraftSchema } from '../work/labour.ts';
 import { subletDraftSchema } from '../work/sublet.ts';
+import { attachmentDraftSchema } from './attachment.ts';
 import { identitySchema } from './identity.ts';
 import { noteDraftSchema } from './note.ts';
 import { arrivalSchema, purchaseSchema, saleSchema, targetsSchema } from './purchase.ts';
@@ -39,6 +40,8 @@ const putChangeSchema = z.discriminatedUnion('list', [
   z.strictObject({ kind: put, list: z.literal('otherCosts'), item: otherCostDraftSchema }),
   z.strictObject({ kind: put, list: z.literal('signOffs'), item: signOffDraftSchema }),
   z.strictObject({ kind: put, list: z.literal('notes'), item: noteDraftSchema }),
+  // Only what is said about a file that is there: the file itself is added by a channel of its own.
+  z.strictObject({ kind: put, list: z.literal('attachments'), item: attachmentDraftSchema }),
 ]);
 
 export const factListSchema = z.enum([
@@ -54,6 +57,7 @@ export const factListSchema = z.enum([
   'otherCosts',
   'signOffs',
   'notes',
+  'attachments',
 ]);
 export type FactList = z.infer<typeof factListSchema>;
 

@@ -209,6 +209,8 @@ export function factProblems(change: PutChange, today: Day): readonly ChangeProb
       return futureProblems(today, [['spentOn', 'The day of the cost', change.item.spentOn]]);
     case 'signOffs':
       return futureProblems(today, [['signedOn', 'The day of the signature', change.item.signedOn]]);
+    case 'attachments':
+      return futureProblems(today, [['on', 'The day of the picture or document', change.item.on]]);
     case 'notes':
       return futureProblems(today, [['on', 'The day of the note', change.item.on]]);
     default:

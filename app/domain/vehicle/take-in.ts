@@ -38,6 +38,7 @@ export function newVehicle(id: Identifier, stamp: Stamp, takeIn: TakeIn): Vehicl
     otherCosts: [],
     signOffs: [],
     notes: [],
+    attachments: [],
     sale: null,
   };
 }

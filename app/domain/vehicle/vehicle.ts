@@ -13,6 +13,7 @@ import { stampSchema } from '../shared/fact.ts';
 import { identifierSchema } from '../shared/identifier.ts';
 import { labourSchema } from '../work/labour.ts';
 import { subletSchema } from '../work/sublet.ts';
+import { attachmentSchema, mostAttachments } from './attachment.ts';
 import { identitySchema } from './identity.ts';
 import { noteSchema } from './note.ts';
 import { arrivalSchema, purchaseSchema, saleSchema, targetsSchema } from './purchase.ts';
@@ -38,6 +39,7 @@ export const vehicleSchema = z.strictObject({
   otherCosts: z.array(otherCostSchema).max(mostFactsInAList),
   signOffs: z.array(signOffSchema).max(mostFactsInAList),
   notes: z.array(noteSchema).max(mostFactsInAList),
+  attachments: z.array(attachmentSchema).max(mostAttachments),
   sale: saleSchema.nullable(),
 });
 export type Vehicle = z.infer<typeof vehicleSchema>;

@@ -35,6 +35,7 @@ const sectionOfList: Readonly<Record<FactList, SectionKey>> = {
   otherCosts: 'costs',
   signOffs: 'checks',
   notes: 'notes',
+  attachments: 'notes',
 };
 
 const sectionOfSection: Readonly<Record<Section, SectionKey>> = {

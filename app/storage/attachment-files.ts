@@ -1,0 +1,79 @@
+// The files of photographs and documents in the fleet folder, each named by the hash of its bytes. Writes a file once and never changes
+// one; knows nothing of who may see what.
+import { chmod, mkdir, readFile } from 'node:fs/promises';
+import { fail, ok, type Result } from '../domain/shared/result.ts';
+import { isThere, syncFolder, writeFileAtomically } from './atomic-file.ts';
+import { contentHash } from './content-hash.ts';
+import { pathIn } from './fleet-folder.ts';
+import { problemFromError, type StorageProblem, systemCode } from './storage-problem.ts';
+
+export const attachmentsFolder = 'attachments';
+const fileNamePattern = /^([0-9a-f]{64})\.(?:jpg|png|pdf)$/;
+
+export type AttachmentFile = { readonly name: string; readonly bytes: Uint8Array };
+
+export function attachmentPath(vehicleId: string, fileName: string): string {
+  return `${attachmentsFolder}/${vehicleId}/${fileName}`;
+}
+
+/** The hash that a file's name claims; null for every name this program does not give. */
+export function claimedHash(fileName: string): string | null {
+  return fileNamePattern.exec(fileName)?.[1] ?? null;
+}
+
+export type AttachmentRead = 'missing' | 'damaged' | Buffer;
+
+/** The bytes, when they are what the name says. Throws what else the system says. */
+export async function readAttachmentFile(path: string, fileName: string): Promise<AttachmentRead> {
+  try {
+    const bytes = await readFile(path);
+    return contentHash(bytes) === claimedHash(fileName) ? bytes : 'damaged';
+  } catch (error) {
+    if (systemCode(error) === 'ENOENT') return 'missing';
+    throw error;
+  }
+}
+
+/** Makes a folder inside one that is there: never the whole way to a drive that has gone. */
+async function makeFolder(path: string): Promise<void> {
+  await mkdir(path).catch((error: unknown) => {
+    if (systemCode(error) !== 'EEXIST') throw error;
+  });
+}
+
+/** So that no program that shows a picture turns or trims it in its place. What a system cannot do is left undone. */
+async function protectFromChanges(path: string, isProtected: boolean): Promise<void> {
+  await chmod(path, isProtected ? 0o444 : 0o644).catch(() => undefined);
+}
+
+/**
+ * Puts the files of one vehicle into `root` (a fleet, or a store beside its backups), each on the disk when this answers. What is there
+ * already and good is left; what is there and damaged is replaced, for these bytes are the ones it ought to have.
+ */
+export async function writeAttachmentFiles(
+  root: string,
+  vehicleId: string,
+  files: readonly AttachmentFile[],
+): Promise<Result<null, StorageProblem>> {
+  try {
+    const folder = pathIn(root, `${attachmentsFolder}/${vehicleId}`);
+    if (!(await isThere(folder))) {
+      await makeFolder(pathIn(root, attachmentsFolder));
+      await makeFolder(folder);
+      await syncFolder(root);
+      await syncFolder(pathIn(root, attachmentsFolder));
+    }
+    for (const { name, bytes } of files) {
+      const path = pathIn(folder, name);
+      const present = await readAttachmentFile(path, name);
+      if (present === 'damaged') await protectFromChanges(path, false);
+      else if (present !== 'missing') continue;
+      const written = await writeFileAtomically(path, Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength));
+      if (!written.ok) return written;
+      await protectFromChanges(path, true);
+    }
+    return ok(null);
+  } catch (error) {
+    return fail(problemFromError(error, `Writing photographs and documents of ${vehicleId}`));
+  }
+}
