@@ -19,9 +19,9 @@ import { readFleetDesk } from './services/fleet-desk.ts';
 import { fleetSheetFileName, makeFleetSheet } from './services/fleet-sheets.ts';
 import { lotRow } from './services/lot-rows.ts';
 import { makeSheet, printSheet, sheetFileName } from './services/printer.ts';
+import { readSheetImages } from './services/sheet-images.ts';
 import { registerEntry } from './services/sheet-marks.ts';
 import { isFleetFolder } from './storage/fleet-folder.ts';
-import { readLogo } from './storage/logo-file.ts';
 import { notePrinted } from './storage/printed-register.ts';
 import { readFleet } from './storage/read-fleet.ts';
 import type { ReadRecord } from './storage/record-file.ts';
@@ -158,12 +158,12 @@ async function printOrder(order: Order): Promise<boolean> {
   let isAllWell = found.bad.length === 0 && missing.length === 0;
   const today = shop.sample?.today ?? todayHere();
   const by = whoPrints();
-  const logo = await readLogo(order.fleet);
+  const images = await readSheetImages(order.fleet);
   /** Writes one sheet, notes it where that was asked for, and says so in a line. */
   const write = async (make: () => Sheet, vehicleId: string | null, path: string) => {
     try {
       const sheet = make();
-      const { pages } = await printSheet(order.isNoted ? sheet : { ...sheet, mark: '' }, fontsFolder(), path, logo);
+      const { pages } = await printSheet(order.isNoted ? sheet : { ...sheet, mark: '' }, fontsFolder(), path, images);
       console.log(`${path}: ${pages === 1 ? '1 page' : `${pages} pages`}`);
       if (!order.isNoted) return;
       const noted = await notePrinted(join(order.fleet, 'sheets'), [registerEntry({ vehicleId, sheet }, today)]);

@@ -1,4 +1,5 @@
 // The dealer's logo at the head of every page, as decoration: the name of the dealer stands beside it as text. Embedded once in a file.
+import { openImage } from './open-image.ts';
 
 export type Logo = {
   /** In the box whose top left corner this is; as wide as it then is, in points. */
@@ -11,11 +12,7 @@ const widest = 120;
 /** As high as the box allows, unless it then is wider than a third of the page's width. Null without one. */
 export function openLogo(doc: PDFKit.PDFDocument, bytes: Buffer | null): Logo | null {
   if (bytes === null) return null;
-  // Opened once and handed to each page: given bytes, the library would embed them anew every time.
-  const { openImage } = doc as unknown as {
-    readonly openImage: (from: Buffer) => PDFKit.Mixins.ImageSrc & { readonly width: number; readonly height: number };
-  };
-  const image = openImage.call(doc, bytes);
+  const image = openImage(doc, bytes);
   const sizeAt = (height: number) => {
     const scale = Math.min(height / image.height, widest / image.width);
     return [image.width * scale, image.height * scale] as const;

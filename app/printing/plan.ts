@@ -1,5 +1,6 @@
 // What a block hands over once it is measured: how it is drawn, and how much of it must stay with what comes before.
 
+import type { OpenImage } from './open-image.ts';
 import type { PageFlow } from './page-flow.ts';
 import type { PageFrame } from './page-frame.ts';
 import type { Pen, StructureElement } from './pen.ts';
@@ -10,6 +11,8 @@ export type Desk = {
   readonly frame: PageFrame;
   readonly flow: PageFlow;
   readonly root: StructureElement;
+  /** The photographs of this sheet by hash; those that could not be read are not in it. */
+  readonly pictures: ReadonlyMap<string, OpenImage>;
 };
 
 export type Plan = {

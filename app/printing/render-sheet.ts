@@ -1,4 +1,5 @@
-// A sheet as a PDF file: tagged, titled, always dark on white, with its own typefaces. Reads nothing but the sheet and the fonts.
+// A sheet as a PDF file: tagged, titled, always dark on white, with its own typefaces. Reads nothing but the sheet, the fonts, and the
+// images that it is handed.
 import PDFDocument from 'pdfkit';
 import { assertNever } from '../domain/shared/assert-never.ts';
 import type { Sheet, SheetBlock } from '../domain/sheets/sheet.ts';
@@ -9,6 +10,7 @@ import { planFigures } from './blocks/figures.ts';
 import { planHoldStrip } from './blocks/hold-strip.ts';
 import { planLetterHead } from './blocks/letter-head.ts';
 import { planMasthead } from './blocks/masthead.ts';
+import { planPictures } from './blocks/pictures.ts';
 import { planSteps } from './blocks/steps.ts';
 import { planStripLegend } from './blocks/strip-legend.ts';
 import { planTable } from './blocks/table.ts';
@@ -18,11 +20,13 @@ import { planBlankLines, planBullets, planHeading, planParagraph, planSignatures
 import { declareStandards } from './declare-standards.ts';
 import type { SheetFonts } from './load-fonts.ts';
 import { type Logo, openLogo } from './logo.ts';
+import type { OpenImage } from './open-image.ts';
 import { PageFlow } from './page-flow.ts';
 import { pageFrame } from './page-frame.ts';
 import { Pen } from './pen.ts';
 import type { Desk, Plan } from './plan.ts';
 import { planRunningLines } from './running-lines.ts';
+import { noImages, openPictures, type SheetImages } from './sheet-images.ts';
 
 export type RenderedSheet = { readonly bytes: Buffer; readonly pages: number };
 
@@ -103,6 +107,8 @@ function planBlock(desk: Desk, block: SheetBlock, title: string): Plan {
       return planSignatures(desk, block);
     case 'barcode':
       return planBarcodes(desk, [block]);
+    case 'pictures':
+      return planPictures(desk, block);
     default:
       return assertNever(block, 'sheet block');
   }
@@ -148,13 +154,11 @@ async function collect(doc: PDFKit.PDFDocument): Promise<Buffer> {
   return Buffer.concat(chunks);
 }
 
-/** The PDF of a sheet and how many pages it has. The same sheet gives the same bytes. */
-export async function renderSheet(sheet: Sheet, fonts: SheetFonts, logo: Buffer | null = null): Promise<RenderedSheet> {
-  const doc = makeDocument(sheet);
-  drawSheet(doc, new Pen(doc, fonts), sheet, openLogo(doc, logo));
-  const { count } = doc.bufferedPageRange();
-  doc.end();
-  return { bytes: await collect(doc), pages: count };
+/** The PDF of a sheet and how many pages it has. The same sheet with the same images gives the same bytes. */
+export async function renderSheet(sheet: Sheet, fonts: SheetFonts, images = noImages): Promise<RenderedSheet> {
+  const made = begin(sheet, fonts, images);
+  await drawSheet(made, sheet, images);
+  return finish(made);
 }
 
 /** Sheets one after the other in one file, each with its own paper, running lines and count of pages. Asks for each when it is its turn. */
@@ -162,37 +166,52 @@ export async function renderTogether(
   title: string | null,
   sheets: AsyncIterable<Sheet>,
   fonts: SheetFonts,
-  logo: Buffer | null = null,
+  images = noImages,
 ): Promise<RenderedSheet | null> {
-  let started: { readonly doc: PDFKit.PDFDocument; readonly pen: Pen; readonly picture: Logo | null } | null = null;
+  let made: InTheMaking | null = null;
   for await (const sheet of sheets) {
-    if (started === null) {
-      const doc = makeDocument(sheet, title ?? undefined);
-      started = { doc, pen: new Pen(doc, fonts), picture: openLogo(doc, logo) };
-    } else {
+    if (made === null) made = begin(sheet, fonts, images, title ?? undefined);
+    else {
       const { pageWidth, pageHeight } = pageFrame(sheet.paper, sheet.orientation);
       // Pages that the flow adds later take these options as well.
-      started.doc.options.size = [pageWidth, pageHeight];
-      started.doc.addPage();
+      made.doc.options.size = [pageWidth, pageHeight];
+      made.doc.addPage();
     }
-    drawSheet(started.doc, started.pen, sheet, started.picture);
+    await drawSheet(made, sheet, images);
   }
-  if (started === null) return null;
-  const { doc } = started;
+  return made === null ? null : finish(made);
+}
+
+type InTheMaking = {
+  readonly doc: PDFKit.PDFDocument;
+  readonly pen: Pen;
+  readonly logo: Logo | null;
+  /** Each photograph is in the file once, however many sheets show it. */
+  readonly opened: Map<string, OpenImage>;
+};
+
+function begin(sheet: Sheet, fonts: SheetFonts, { logo }: SheetImages, title?: string): InTheMaking {
+  const doc = makeDocument(sheet, title);
+  return { doc, pen: new Pen(doc, fonts), logo: openLogo(doc, logo), opened: new Map() };
+}
+
+async function finish({ doc }: InTheMaking): Promise<RenderedSheet> {
   const { count } = doc.bufferedPageRange();
   doc.end();
   return { bytes: await collect(doc), pages: count };
 }
 
 /** On the page that is there, and on as many more as it needs. */
-function drawSheet(doc: PDFKit.PDFDocument, pen: Pen, sheet: Sheet, logo: Logo | null): void {
+async function drawSheet(made: InTheMaking, sheet: Sheet, images: SheetImages): Promise<void> {
+  const { doc, pen } = made;
+  const pictures = await openPictures(doc, sheet, images, made.opened);
   const first = doc.bufferedPageRange().count - 1;
   const frame = pageFrame(sheet.paper, sheet.orientation);
-  const running = planRunningLines(pen, frame, sheet, logo);
+  const running = planRunningLines(pen, frame, sheet, made.logo);
   const root = doc.struct('Document');
   doc.addStructure(root);
   const flow = new PageFlow(pen, running.bodyTop, running.bodyBottom);
-  const desk: Desk = { pen, frame, flow, root };
+  const desk: Desk = { pen, frame, flow, root, pictures };
   drawAll(desk, planAll(desk, sheet));
   root.end();
   const { start, count } = doc.bufferedPageRange();

@@ -17,6 +17,7 @@ import { reckonVehicle } from '../domain/vehicle/reckon.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import { loadFonts, type SheetFonts } from '../printing/load-fonts.ts';
 import { type RenderedSheet, renderSheet, renderTogether } from '../printing/render-sheet.ts';
+import { noImages } from '../printing/sheet-images.ts';
 import { writeFileAtomically } from '../storage/atomic-file.ts';
 import type { StorageProblem } from '../storage/storage-problem.ts';
 
@@ -96,16 +97,16 @@ async function makeFolder(folder: string): Promise<void> {
 }
 
 /**
- * Writes the sheet as a PDF file, with the dealer's logo where there is one: all of it or nothing. Makes the folder if it is missing.
+ * Writes the sheet as a PDF file, with the images it is handed: all of it or nothing. Makes the folder if it is missing.
  * @throws with a sentence for the person when fonts are missing or the file cannot be written; an older file stays as it was.
  */
 export async function printSheet(
   sheet: Sheet,
   fontsFolder: string,
   path: string,
-  logo: Buffer | null = null,
+  images = noImages,
 ): Promise<{ readonly pages: number }> {
-  return writeRendered(await renderSheet(sheet, await fontsOf(fontsFolder), logo), path);
+  return writeRendered(await renderSheet(sheet, await fontsOf(fontsFolder), images), path);
 }
 
 /** The same for several sheets in one file; null when there was no sheet. Throws what `sheets` throws, and then writes nothing. */
@@ -114,9 +115,9 @@ export async function printTogether(
   sheets: AsyncIterable<Sheet>,
   fontsFolder: string,
   path: string,
-  logo: Buffer | null = null,
+  images = noImages,
 ): Promise<{ readonly pages: number } | null> {
-  const rendered = await renderTogether(title, sheets, await fontsOf(fontsFolder), logo);
+  const rendered = await renderTogether(title, sheets, await fontsOf(fontsFolder), images);
   return rendered === null ? null : writeRendered(rendered, path);
 }
 

@@ -7,9 +7,9 @@ import type { Sheet, SheetKind } from '../domain/sheets/sheet.ts';
 import { sheetFacts, whyNoSheet } from '../domain/sheets/why-no-sheet.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Kept } from '../storage/kept.ts';
-import { readLogo } from '../storage/logo-file.ts';
 import { type Answer, type DeskContext, refuse } from './desk-context.ts';
 import { makeSheet, printSheet, sheetFileName } from './printer.ts';
+import { readSheetImages } from './sheet-images.ts';
 import { noteSheets } from './sheet-marks.ts';
 import { fleetSheetOf } from './sheet-tasks.ts';
 import { mayOpenSheet } from './who-opens-sheet.ts';
@@ -53,7 +53,7 @@ export async function printSheets(
   const printed: { fileName: string; pages: number }[] = [];
   try {
     await mkdir(sheetsFolder(context), { recursive: true });
-    const logo = await readLogo(context.store.folder);
+    const images = await readSheetImages(context.store.folder);
     for (const kept of chosen) {
       if (kept === null) return refuse('not-found');
       const why = whyNoSheet(input.kind, kept.data, context.shop(), input.factId);
@@ -66,7 +66,7 @@ export async function printSheets(
           sheet,
           context.deps.fontsFolder,
           join(sheetsFolder(context), fileName),
-          logo,
+          images,
         );
         printed.push({ fileName, pages });
         // A mark that could not be noted is not found later; the sheet is good all the same.

@@ -7,9 +7,9 @@ import { ok } from '../domain/shared/result.ts';
 import { plural } from '../domain/shared/text.ts';
 import { fleetSheetKindSchema, type Sheet, sheetKindSchema } from '../domain/sheets/sheet.ts';
 import type { FleetStore } from '../storage/fleet-store.ts';
-import { readLogo } from '../storage/logo-file.ts';
 import { type Answer, type DeskContext, refuse } from './desk-context.ts';
 import { printSheet, printTogether } from './printer.ts';
+import { readSheetImages } from './sheet-images.ts';
 import { noteSheets } from './sheet-marks.ts';
 import { fleetTask, type SheetTask, vehicleTask } from './sheet-tasks.ts';
 import { togetherName } from './who-opens-sheet.ts';
@@ -106,10 +106,10 @@ async function makeAll(
   made: Made,
 ): Promise<void> {
   const { fontsFolder } = context.deps;
-  const logo = await readLogo(context.store.folder);
+  const images = await readSheetImages(context.store.folder);
   if (place.fileName === null) {
     for await (const [task, sheet] of making(context, tasks, job)) {
-      const { pages } = await printSheet(sheet, fontsFolder, join(place.folder, task.fileName), logo);
+      const { pages } = await printSheet(sheet, fontsFolder, join(place.folder, task.fileName), images);
       made.files.push({ fileName: task.fileName, pages, sheets: 1 });
       made.sentence = await noteSheets(context, [{ vehicleId: task.vehicleId, sheet }]);
     }
@@ -128,7 +128,7 @@ async function makeAll(
     if (job.isCancelled) throw new Stopped();
   }
   const title = tasks.length === 1 ? null : `${tasks.length} sheets`;
-  const printed = await printTogether(title, sheets(), fontsFolder, join(place.folder, place.fileName), logo);
+  const printed = await printTogether(title, sheets(), fontsFolder, join(place.folder, place.fileName), images);
   if (printed === null) return;
   made.files.push({ fileName: place.fileName, pages: printed.pages, sheets: noted.length });
   made.sentence = await noteSheets(context, noted);

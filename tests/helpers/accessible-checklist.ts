@@ -1,6 +1,6 @@
 // PDF/UA-1 (ISO 14289-1:2014) as a list of checks of a file's own objects, after a public validation profile; each with a way to break it,
 // so that it is known to notice. Nothing here asks how the file was made.
-// Not checked, because only a person can judge it: whether alternate texts say what barcodes and strips mean, the order makes sense to a
+// Not checked, because only a person can judge it: whether alternate texts say what barcodes, strips and photographs mean, the order makes sense to a
 // listener, headings say what stands under them, nothing is told by colour or place alone, contrast is enough.
 import type { Sheet } from '../../app/domain/sheets/sheet.ts';
 import { fontsOnPage, markedTexts, paintedOn, unicodeMap } from './page-content.ts';
@@ -214,12 +214,13 @@ const ofStructure: readonly Check[] = [
     spoil: (file) => Object.assign(firstOf(file, 'LBody').dict, { '/S': '/P' }),
   },
   {
-    item: 'barcodes and strips are figures with a text instead and a place',
+    item: 'barcodes, strips and photographs are figures with a text instead and a place',
     problems: (file, { blocks }) => {
       const figures = tagged(file, 'Figure');
       const wanted = blocks.flatMap((block) => {
         if (block.kind === 'barcode') return [block.alternateText];
         if (block.kind === 'hold-strip') return [block.strip.alternateText];
+        if (block.kind === 'pictures') return block.items.map(({ alternateText }) => alternateText);
         return block.kind === 'table' ? (block.strips?.items ?? []).map(({ alternateText }) => alternateText) : [];
       });
       const alternates = figures.map(({ dict }) => textOf(dict['/Alt']));

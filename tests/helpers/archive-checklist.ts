@@ -153,6 +153,19 @@ export const archiveChecklist: readonly Check[] = [
     spoil: (file) => Object.assign(file.dictionary(file.pages[0]), { '/Group': { '/S': '/Transparency' } }),
   },
   {
+    item: 'images have three colours or grey, eight bits each, and are not smoothed',
+    problems: (file) =>
+      file.allDictionaries
+        .filter((one) => one['/Subtype'] === '/Image')
+        .flatMap((one) => [
+          ...when(!['/DeviceRGB', '/DeviceGray'].includes(String(one['/ColorSpace'])), String(one['/ColorSpace'])),
+          ...when(one['/BitsPerComponent'] !== 8, `${String(one['/BitsPerComponent'])} bits`),
+          ...when(one['/Interpolate'] === true, 'smoothed'),
+        ]),
+    spoil: (file) =>
+      Object.assign(file.allDictionaries[0] ?? {}, { '/Subtype': '/Image', '/ColorSpace': '/DeviceCMYK' }),
+  },
+  {
     item: 'nothing lies outside the file, and nothing in it moves, plays or runs',
     problems: (file) =>
       file.allDictionaries.flatMap((one) =>

@@ -53,6 +53,8 @@ function ofBlock(block: SheetBlock, title: string): readonly string[] {
       return block.labels;
     case 'barcode':
       return [`${block.label} ${block.value}`];
+    case 'pictures':
+      return block.items.map(({ caption }) => caption);
   }
 }
 

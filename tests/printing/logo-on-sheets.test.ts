@@ -3,6 +3,7 @@ import { PNG } from 'pngjs';
 import { describe, expect, it } from 'vitest';
 import { loadFonts } from '../../app/printing/load-fonts.ts';
 import { renderSheet } from '../../app/printing/render-sheet.ts';
+import { noImages } from '../../app/printing/sheet-images.ts';
 import { accessibleChecklist } from '../helpers/accessible-checklist.ts';
 import { archiveChecklist, byteProblems } from '../helpers/archive-checklist.ts';
 import { PdfObjects } from '../helpers/pdf-objects.ts';
@@ -15,7 +16,7 @@ const logo = PNG.sync.write(picture, { colorType: 2, inputHasAlpha: true });
 
 const [example] = examplesByKind['job-sheet'];
 if (example === undefined) throw new Error('There is no job sheet to print.');
-const { bytes } = await renderSheet(example.sheet, fonts, logo);
+const { bytes } = await renderSheet(example.sheet, fonts, { ...noImages, logo });
 const file = new PdfObjects(bytes);
 
 describe('a sheet with a logo', () => {

@@ -1,6 +1,7 @@
 // A printable document as data: what stands on it, in reading order. How it looks on paper is the printing room's business.
 import { z } from 'zod';
 import { instantSchema } from '../shared/day.ts';
+import { identifierSchema } from '../shared/identifier.ts';
 import { causeSchema } from '../time/cause.ts';
 import { cautionKeySchema } from '../work/cautions.ts';
 import { stripAxisSchema, stripOfDaysSchema } from './strip-of-days.ts';
@@ -27,6 +28,17 @@ const text = z.string().max(4000);
 const emphasis = z.enum(['none', 'strong', 'quiet']);
 const wording = z.strictObject({ text, emphasis });
 const labelled = z.strictObject({ label: text, value: text });
+
+/** One photograph of the vehicle. Its dots are not here: by the hash the printing room is given the copy that is made for paper. */
+const pictureSchema = z.strictObject({
+  attachmentId: identifierSchema,
+  sha256: z.string().regex(/^[0-9a-f]{64}$/),
+  /** Printed under it. */
+  caption: text,
+  /** Read aloud instead of it; never empty. */
+  alternateText: text.min(1),
+});
+export type SheetPicture = z.infer<typeof pictureSchema>;
 
 const stepSchema = z.strictObject({
   text,
@@ -136,6 +148,13 @@ const blockSchema = z.discriminatedUnion('kind', [
     /** What it is: 'VIN'. Printed before the value. */
     label: text,
     alternateText: text,
+  }),
+  /** Photographs, two abreast, each with its caption under it. */
+  z.strictObject({
+    kind: z.literal('pictures'),
+    /** In whose folder they are. */
+    vehicleId: identifierSchema,
+    items: z.array(pictureSchema).min(1).readonly(),
   }),
 ]);
 export type SheetBlock = z.infer<typeof blockSchema>;
