@@ -35,6 +35,7 @@ export const sheetsText = {
   noVehicles: 'No vehicle is in the lot yet.',
   pickOne: 'Pick a vehicle on the left to see its sheet. Choose several to write them at once.',
   reading: 'Making the preview …',
+  readingPicture: 'Reading the photograph …',
   save: 'Save as PDF',
   written: (fileName: string) => `Written: ${fileName}.`,
   writtenMany: (count: number) => `${count} sheets were written.`,

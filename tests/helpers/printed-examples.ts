@@ -1,4 +1,5 @@
 // The one table of sheets to be proven on paper: an example or more of every kind that there is. A kind without one is no correct type.
+// They are printed with `exampleImages`, which has their photographs.
 
 import { codeLetter } from '../../app/domain/sheets/code-letter.ts';
 import { costSheet } from '../../app/domain/sheets/cost-sheet.ts';
@@ -11,6 +12,7 @@ import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 import { readFleetDesk } from '../../app/services/fleet-desk.ts';
 import { makeFleetSheet } from '../../app/services/fleet-sheets.ts';
 import { lotRow } from '../../app/services/lot-rows.ts';
+import { exampleAttachments } from './example-pictures.ts';
 import { bodyExchange } from './planned-job.ts';
 import {
   examplePrinting,
@@ -69,9 +71,17 @@ const fleet = exampleFleet([exampleVehicle, atRest, readyBeside, soldVehicle], r
 const reckonedToday = reckonExample(exampleVehicle);
 const reckonedReady = reckonExample(readyVehicle, readyToday);
 
+const photographed = (vehicle: Vehicle): Vehicle => ({ ...vehicle, attachments: [...exampleAttachments] });
+
 /** By kind, so that the compiler names the kind that has none. */
 export const examplesByKind: Readonly<Record<AnySheetKind, readonly PrintedExample[]>> = {
-  'job-sheet': [{ name: 'job-sheet', sheet: jobSheet(exampleVehicle, reckonedToday, exampleShop, examplePrinting) }],
+  'job-sheet': [
+    { name: 'job-sheet', sheet: jobSheet(exampleVehicle, reckonedToday, exampleShop, examplePrinting) },
+    {
+      name: 'job-sheet-with-photographs',
+      sheet: jobSheet(photographed(exampleVehicle), reckonedToday, exampleShop, examplePrinting),
+    },
+  ],
   'plan-sheet': [
     { name: 'plan-sheet', sheet: planSheet(exampleVehicle, exampleShop, examplePrinting) },
     { name: 'plan-sheet-of-general-pack', sheet: planSheet(exchanged, exampleShop, examplePrinting) },
@@ -82,6 +92,10 @@ export const examplesByKind: Readonly<Record<AnySheetKind, readonly PrintedExamp
       sheet: readinessSheet(exampleVehicle, reckonedToday, exampleShop, examplePrinting),
     },
     { name: 'readiness-sheet-ready', sheet: readinessSheet(readyVehicle, reckonedReady, exampleShop, examplePrinting) },
+    {
+      name: 'readiness-sheet-with-photographs',
+      sheet: readinessSheet(photographed(readyVehicle), reckonedReady, exampleShop, examplePrinting),
+    },
   ],
   'window-sheet': [
     { name: 'window-sheet-not-ready', sheet: windowSheet(exampleVehicle, reckonedToday, exampleShop, examplePrinting) },

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Sheet, SheetBlock } from '../../app/domain/sheets/sheet.ts';
 import { loadFonts } from '../../app/printing/load-fonts.ts';
 import { renderSheet } from '../../app/printing/render-sheet.ts';
+import { exampleImages } from '../helpers/example-pictures.ts';
 import { printedExamples } from '../helpers/printed-examples.ts';
 import { barcodeProblems } from '../helpers/read-barcodes.ts';
 
@@ -19,7 +20,7 @@ function barcode(symbology: 'code39' | 'code128' | 'datamatrix', value: string):
 
 async function problemsOf(printed: readonly SheetBlock[], expected = printed): Promise<readonly string[]> {
   const sheet: Sheet = { ...frame, blocks: [{ kind: 'masthead', number: 'B-1', name: 'Bars', tags: [] }, ...printed] };
-  const { bytes } = await renderSheet(sheet, fonts);
+  const { bytes } = await renderSheet(sheet, fonts, exampleImages);
   return barcodeProblems(bytes, { blocks: expected });
 }
 
@@ -29,7 +30,7 @@ describe('barcodes on the sheets', () => {
       papers.map((paper) => [`${name} on ${paper}`, { ...sheet, paper }] as const),
     ),
   )('of the %s read as VIN and stock number, each with its characters under it', async (_, sheet) => {
-    const { bytes } = await renderSheet(sheet, fonts);
+    const { bytes } = await renderSheet(sheet, fonts, exampleImages);
     expect(barcodeProblems(bytes, sheet)).toEqual([]);
   });
 

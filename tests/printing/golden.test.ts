@@ -8,6 +8,7 @@ import { describe, expect, it } from 'vitest';
 import type { Sheet } from '../../app/domain/sheets/sheet.ts';
 import { loadFonts } from '../../app/printing/load-fonts.ts';
 import { renderSheet } from '../../app/printing/render-sheet.ts';
+import { exampleImages } from '../helpers/example-pictures.ts';
 import { heardText } from '../helpers/heard-text.ts';
 import { examplesByKind, printedExamples } from '../helpers/printed-examples.ts';
 import { largestDifference, packed, smallPictures } from '../helpers/small-picture.ts';
@@ -27,7 +28,7 @@ const fonts = await loadFonts(new URL('../../app/printing/fonts', import.meta.ur
 const isWriting = process.env.LOTWRIGHT_GOLDEN === 'write';
 const printed = await Promise.all(
   printedExamples.map(async ({ name, sheet }) => {
-    const { bytes } = await renderSheet({ ...sheet, paper: 'a4' }, fonts);
+    const { bytes } = await renderSheet({ ...sheet, paper: 'a4' }, fonts, exampleImages);
     return { name, text: heardText(bytes), pictures: smallPictures(bytes) };
   }),
 );
@@ -77,7 +78,7 @@ describe('the comparison', () => {
   const [example] = examplesByKind['readiness-sheet'];
   if (example === undefined) throw new Error('There is no readiness sheet to change.');
   const changed = async (change: (sheet: Sheet) => Sheet) => {
-    const { bytes } = await renderSheet(change({ ...example.sheet, paper: 'a4' }), fonts);
+    const { bytes } = await renderSheet(change({ ...example.sheet, paper: 'a4' }), fonts, exampleImages);
     const [picture] = smallPictures(bytes);
     return {
       text: heardText(bytes),

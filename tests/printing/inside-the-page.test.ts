@@ -4,6 +4,7 @@ import { anySheetKindSchema } from '../../app/domain/sheets/sheet.ts';
 import { loadFonts } from '../../app/printing/load-fonts.ts';
 import { renderSheet } from '../../app/printing/render-sheet.ts';
 import { awkwardSheets, lines } from '../helpers/awkward-example.ts';
+import { exampleImages } from '../helpers/example-pictures.ts';
 import { wordsOutside, wordsOverlapping } from '../helpers/places-on-page.ts';
 import { printedExamples } from '../helpers/printed-examples.ts';
 import { type PlacedWords, placedWords } from '../helpers/read-pdf.ts';
@@ -14,13 +15,13 @@ const awkward = awkwardSheets();
 
 describe.each(papers)('on %s', (paper) => {
   it.each(printedExamples)('the $name keeps its words inside the margins and apart', async ({ sheet }) => {
-    const placed = placedWords((await renderSheet({ ...sheet, paper }, fonts)).bytes);
+    const placed = placedWords((await renderSheet({ ...sheet, paper }, fonts, exampleImages)).bytes);
     expect(wordsOutside(placed)).toEqual([]);
     expect(wordsOverlapping(placed)).toEqual([]);
   });
 
   it.each(awkward)('a $kind as awkward as it comes does as well', async ({ sheet }) => {
-    const placed = placedWords((await renderSheet({ ...sheet, paper }, fonts)).bytes);
+    const placed = placedWords((await renderSheet({ ...sheet, paper }, fonts, exampleImages)).bytes);
     expect(placed.words.length).toBeGreaterThan(50);
     expect(wordsOutside(placed)).toEqual([]);
     expect(wordsOverlapping(placed)).toEqual([]);
@@ -37,7 +38,7 @@ describe('two hundred lines', () => {
     async (wanted) => {
       const sheet = awkward.find(({ kind }) => kind === wanted)?.sheet;
       if (sheet === undefined) throw new Error(`There is no ${wanted}.`);
-      const { words } = placedWords((await renderSheet(sheet, fonts)).bytes);
+      const { words } = placedWords((await renderSheet(sheet, fonts, exampleImages)).bytes);
       const numbers = new Set(words.flatMap(({ text }, at) => (text === 'Line' ? [words[at + 1]?.text] : [])));
       for (let index = 0; index < lines; index += 1) expect(numbers).toContain(`${index}`);
       const all = words.map(({ text }) => text).join('');

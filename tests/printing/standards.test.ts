@@ -5,6 +5,7 @@ import { loadFonts } from '../../app/printing/load-fonts.ts';
 import { renderSheet } from '../../app/printing/render-sheet.ts';
 import { accessibleChecklist } from '../helpers/accessible-checklist.ts';
 import { archiveChecklist, byteProblems } from '../helpers/archive-checklist.ts';
+import { exampleImages } from '../helpers/example-pictures.ts';
 import { PdfObjects } from '../helpers/pdf-objects.ts';
 import { examplesByKind, printedExamples } from '../helpers/printed-examples.ts';
 import { checkSoundness } from '../helpers/read-pdf.ts';
@@ -22,7 +23,7 @@ describe('the table of examples', () => {
 });
 
 describe.each(cases)('the %s', async (_, sheet) => {
-  const { bytes } = await renderSheet(sheet, fonts);
+  const { bytes } = await renderSheet(sheet, fonts, exampleImages);
   const file = new PdfObjects(bytes);
 
   it('is sound for qpdf, which finds nothing to warn of', () => {
@@ -44,7 +45,7 @@ describe.each(cases)('the %s', async (_, sheet) => {
 
 const [spoilt] = examplesByKind['job-sheet'];
 if (spoilt === undefined) throw new Error('There is no job sheet to break.');
-const whole = await renderSheet(spoilt.sheet, fonts);
+const whole = await renderSheet(spoilt.sheet, fonts, exampleImages);
 
 describe('the checklists', () => {
   it.each([...accessibleChecklist, ...archiveChecklist])(

@@ -13,6 +13,7 @@ import { cautions, deferenceSentence } from '../work/cautions.ts';
 import { applicableCautions } from './applicable-cautions.ts';
 import { howCodeStands, inHandItems, whereIsPart } from './in-hand.ts';
 import { programmingSteps, proofSteps, repairSteps } from './job-steps.ts';
+import { pictureBlocks } from './pictures.ts';
 import type { Sheet, SheetBlock, SheetStep } from './sheet.ts';
 import { barcodes, frameSheet, masthead, type Printing } from './sheet-frame.ts';
 import {
@@ -257,6 +258,7 @@ export function jobSheet(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Sh
     ...partTable(vehicle.parts),
     ...codeTable(vehicle, shop.codeKinds),
     ...labourBlocks(vehicle, shop),
+    ...pictureBlocks(vehicle, ['everyone', 'workshop']),
     { kind: 'heading', level: 2, text: 'What happened' },
     { kind: 'blank-lines', label: 'New faults, readings, time taken, what is still to do', count: 6, fillsPage: true },
     { kind: 'signatures', labels: ['Work done by, day', 'Looked over by, day'] },

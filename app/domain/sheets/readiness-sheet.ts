@@ -9,6 +9,7 @@ import type { VehicleReckoning } from '../vehicle/reckon.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { buyerReminders, type ReminderSituation, remindersDefer } from './buyer-reminders.ts';
 import { holdingReasons } from './holding-reasons.ts';
+import { pictureBlocks } from './pictures.ts';
 import { scanBlocks } from './scan-summary.ts';
 import type { Sheet, SheetBlock } from './sheet.ts';
 import { barcodes, frameSheet, masthead, type Printing } from './sheet-frame.ts';
@@ -184,6 +185,7 @@ export function readinessSheet(vehicle: Vehicle, reckoning: VehicleReckoning, sh
     vehicleFacts(vehicle, shop),
     ...tellBlocks(vehicle, shop),
     ...faultBlocks(vehicle),
+    ...pictureBlocks(vehicle, ['everyone']),
     ...scanBlocks(vehicle.scans),
     ...checkBlocks(vehicle, reckoning, shop),
     ...reminderBlocks(vehicle, reckoning, shop),

@@ -4,6 +4,7 @@ import { sheetJobText } from '../../text/sheet-job.ts';
 import { sheetsText } from '../../text/sheets.ts';
 import { CautionNote } from '../../ui/caution-note.tsx';
 import { Figures, LetterHead, Needs, WindowCard } from './large-blocks.tsx';
+import { Pictures } from './picture-blocks.tsx';
 import { PaperStrip, PaperStripAxis, StripLegend } from './strip-blocks.tsx';
 
 type Of<Kind extends SheetBlock['kind']> = Extract<SheetBlock, { kind: Kind }>;
@@ -203,5 +204,7 @@ export function Block({ block }: { readonly block: SheetBlock }) {
           {sheetsText.barcode(block.label)} <span className="code">{block.value}</span>
         </p>
       );
+    case 'pictures':
+      return <Pictures block={block} />;
   }
 }
