@@ -1,5 +1,6 @@
 // The open vehicle: read, changed one change after the other, read again when something else changed it. Drafts are not here.
 import type { AppError } from '../../app/contract/app-error.ts';
+import type { ChannelInput, ChannelOutput } from '../../app/contract/channels.ts';
 import type { VehicleView } from '../../app/contract/views.ts';
 import type { Result } from '../../app/domain/shared/result.ts';
 import type { VehicleChange } from '../../app/domain/vehicle/change.ts';
@@ -43,9 +44,14 @@ export function openVehicle(id: string): Promise<void> {
   return read(id);
 }
 
-async function change(id: string, wanted: VehicleChange): Promise<Result<VehicleView, AppError>> {
+type Changed = Result<ChannelOutput<'vehicle:change'>, AppError>;
+
+async function change(
+  id: string,
+  asking: (baseRevision: number) => Promise<Changed>,
+): Promise<Result<VehicleView, AppError>> {
   const turn = nextTurn();
-  const answer = await ask('vehicle:change', { id, baseRevision: revisions.get(id) ?? 1, change: wanted });
+  const answer = await asking(revisions.get(id) ?? 1);
   if (answer.ok) {
     const { view, desk } = answer.value;
     take(view, turn);
@@ -57,14 +63,31 @@ async function change(id: string, wanted: VehicleChange): Promise<Result<Vehicle
   return answer;
 }
 
-/** Makes one change to the open vehicle, after those that are under way. The answer comes once it is safely written, or refused. */
-export function changeVehicle(id: string, wanted: VehicleChange): Promise<Result<VehicleView, AppError>> {
+/** After the changes that are under way. The answer comes once it is safely written, or refused. */
+function inTurn(doing: () => Promise<Result<VehicleView, AppError>>): Promise<Result<VehicleView, AppError>> {
   changing += 1;
-  const done = queue.then(() => change(id, wanted));
+  const done = queue.then(doing);
   queue = done.finally(() => {
     changing -= 1;
   });
   return done;
+}
+
+/** Makes one change to the open vehicle. */
+export function changeVehicle(id: string, wanted: VehicleChange): Promise<Result<VehicleView, AppError>> {
+  return inTurn(() => change(id, (baseRevision) => ask('vehicle:change', { id, baseRevision, change: wanted })));
+}
+
+/** Adds a photograph or document. Whatever else has changed, it is added all the same: a stale revision is read anew and tried once more. */
+export function addToVehicle(
+  id: string,
+  attachment: Omit<ChannelInput<'attachment:add'>, 'id' | 'baseRevision'>,
+): Promise<Result<VehicleView, AppError>> {
+  const adding = () => change(id, (baseRevision) => ask('attachment:add', { id, baseRevision, ...attachment }));
+  return inTurn(async () => {
+    const answer = await adding();
+    return !answer.ok && answer.error.code === 'stale-revision' ? adding() : answer;
+  });
 }
 
 /** Takes the vehicle out of the fleet, as if it had never been taken in. Undo brings it back. */

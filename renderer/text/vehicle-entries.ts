@@ -19,6 +19,7 @@ export const sectionNames = {
   sublet: 'Sublet',
   costs: 'Other costs',
   checks: 'Checks',
+  attachments: 'Photographs and documents',
   notes: 'Notes',
   sale: 'Sale',
 } as const;

@@ -50,6 +50,14 @@ export async function openVehicle(page: Page, stockNumber: string): Promise<void
   await expect(page.getByRole('heading', { level: 1 })).toContainText(stockNumber);
 }
 
+/** Somebody else comes to the desk; there is one of each role to choose. */
+export async function seat(page: Page, role: 'manager' | 'technician' | 'sales'): Promise<void> {
+  const desk = page.getByLabel('At the desk');
+  const person = desk.getByRole('option', { name: new RegExp(`, ${role}$`) }).first();
+  await desk.selectOption({ label: (await person.textContent()) ?? '' });
+  await expect(desk.getByRole('option', { selected: true })).toHaveText(new RegExp(`, ${role}$`));
+}
+
 /** A section of the vehicle, whatever number of entries its head counts. */
 export function section(page: Page, name: string): Locator {
   return page.getByRole('region', { name: new RegExp(`^${name}( \\d+)?$`) });

@@ -5,7 +5,7 @@ import path from 'node:path';
 import type { Page } from '@playwright/test';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 import { amountsIn } from '../helpers/sheet-text.ts';
-import { fact, goTo, openVehicle, section } from './at-the-desk.ts';
+import { fact, goTo, openVehicle, seat, section } from './at-the-desk.ts';
 import { expect, type Program, test } from './fixtures.ts';
 import { readPrinted } from './printed-sheets.ts';
 
@@ -16,14 +16,6 @@ async function vehiclesOf({ fleetFolder }: Program): Promise<readonly Vehicle[]>
   const names = await readdir(folder);
   const files = await Promise.all(names.map((name) => readFile(path.join(folder, name), 'utf8')));
   return files.map((text) => (JSON.parse(text) as { data: Vehicle }).data);
-}
-
-/** Somebody else comes to the desk; there is one of each role to choose. */
-async function seat(page: Page, role: 'manager' | 'technician' | 'sales'): Promise<void> {
-  const desk = page.getByLabel('At the desk');
-  const person = desk.getByRole('option', { name: new RegExp(`, ${role}$`) }).first();
-  await desk.selectOption({ label: (await person.textContent()) ?? '' });
-  await expect(desk.getByRole('option', { selected: true })).toHaveText(new RegExp(`, ${role}$`));
 }
 
 /** Everything the page says in any way: text, tips, labels, and what stands in its fields. */

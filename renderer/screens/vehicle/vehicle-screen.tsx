@@ -10,6 +10,8 @@ import { errorSentence } from '../../text/errors.ts';
 import { vehicleText } from '../../text/vehicle.ts';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
+import { AttachmentsSection } from './attachments/attachments-section.tsx';
+import { DropArea } from './attachments/drop-area.tsx';
 import { BatterySection } from './battery/battery-section.tsx';
 import { ChecksSection } from './checks/checks-section.tsx';
 import { CodesSection } from './codes/codes-section.tsx';
@@ -65,6 +67,8 @@ function Section({ section, view }: { readonly section: SectionKey; readonly vie
       return <CostsSection />;
     case 'checks':
       return <ChecksSection />;
+    case 'attachments':
+      return <AttachmentsSection />;
     case 'notes':
       return <NotesSection />;
     case 'sale':
@@ -110,6 +114,7 @@ function OpenVehicle({
             {state.role !== 'sales' && <WhatChanged />}
           </div>
         </div>
+        <DropArea />
       </div>
     </VehicleContext>
   );

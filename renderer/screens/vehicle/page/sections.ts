@@ -17,6 +17,7 @@ export const sectionKeys = [
   'sublet',
   'costs',
   'checks',
+  'attachments',
   'notes',
   'sale',
 ] as const;
@@ -35,7 +36,7 @@ const sectionOfList: Readonly<Record<FactList, SectionKey>> = {
   otherCosts: 'costs',
   signOffs: 'checks',
   notes: 'notes',
-  attachments: 'notes',
+  attachments: 'attachments',
 };
 
 const sectionOfSection: Readonly<Record<Section, SectionKey>> = {
@@ -82,6 +83,8 @@ export function countIn(view: VehicleView, key: SectionKey): number | null {
       return vehicle.sublets.length;
     case 'costs':
       return vehicle.otherCosts.length;
+    case 'attachments':
+      return vehicle.attachments.length;
     case 'notes':
       return vehicle.notes.length;
     default:
