@@ -92,6 +92,7 @@ export const channelNames = [
 export const eventNames = [
   'lot:row-changed',
   'lot:rows-added',
+  'lot:past-read',
   'lot:forecasts',
   'lot:all-changed',
   'desk:changed',

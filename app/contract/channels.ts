@@ -46,8 +46,9 @@ import { safetyChannels } from './safety-channels.ts';
 import { sheetChannels } from './sheet-channels.ts';
 import { tableChannels } from './table-channels.ts';
 import { vaultChannels } from './vault-channels.ts';
-import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema, whatIfSchema } from './views.ts';
+import { deskSchema, lotRowSchema, shopViewSchema, themeSchema, vehicleViewSchema } from './views.ts';
 import { waitingViewSchema } from './waiting-view.ts';
+import { whatIfSchema } from './what-if-view.ts';
 
 const everybody = roleSchema.options;
 const manager = ['manager'] as const;

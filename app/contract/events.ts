@@ -9,6 +9,8 @@ export const events = {
   'lot:row-changed': z.strictObject({ id: identifierSchema, row: lotRowSchema.nullable() }),
   /** Sold vehicles of a long ledger, read after the lot went out; `toCome` says how many are still to come. */
   'lot:rows-added': z.strictObject({ rows: z.array(lotRowSchema).readonly(), toCome: z.int().min(0) }),
+  /** The sold vehicles of a long ledger have been read and gone through: forecasts can be had now. */
+  'lot:past-read': z.strictObject({}),
   /** Forecasts that were worked out after the lot was read, for rows that are there already. */
   'lot:forecasts': z.strictObject({
     forecasts: z.array(z.strictObject({ id: identifierSchema, forecast: readyDaysSchema })).readonly(),

@@ -249,15 +249,13 @@ export const vehicleViewSchema = z.strictObject({
   nextMove: nextMoveSchema.nullable(),
   costs: costsSchema.nullable(),
   forecast: forecastSchema.nullable(),
+  /** The sold vehicles it rests on are still being read; forecast, course and prospect are null until then. */
+  isForecastToCome: z.boolean(),
   course: courseSchema,
   /** For who sees money, of an unsold vehicle. */
   prospect: prospectSchema.nullable(),
 });
 export type VehicleView = z.infer<typeof vehicleViewSchema>;
-
-/** A vehicle as it would be after changes that nobody has made: reckoned, not kept. */
-export const whatIfSchema = vehicleViewSchema.pick({ vehicle: true, costs: true, forecast: true, prospect: true });
-export type WhatIfView = z.infer<typeof whatIfSchema>;
 
 const fileTroubleSchema = z.strictObject({
   id: z.string(),

@@ -1,7 +1,6 @@
 // What every use case works with: the open fleet, who is at the desk, today, and the ways out of the program. No Electron.
 import type { AppError, AppErrorCode } from '../contract/app-error.ts';
 import type { EventName, EventPayload } from '../contract/events.ts';
-import type { PackageLicence } from '../contract/program-channels.ts';
 import type { Desk, LotRow, VehicleView } from '../contract/views.ts';
 import type { Person, Shop } from '../domain/fleet/shop.ts';
 import type { Prospect } from '../domain/money/weigh-vehicle.ts';
@@ -29,35 +28,12 @@ import { DeskSignIn, type LockReason, type SignedIn } from './desk-sign-in.ts';
 import { ForecastCache } from './forecast-cache.ts';
 import { lockedDesk } from './locked-desk.ts';
 import { lotRow, vehicleView } from './lot-rows.ts';
-import type { ProgramFacts } from './program-commands.ts';
+import type { Outside } from './outside.ts';
 import { prospectOf } from './prospect-of.ts';
 import { ReckoningCache } from './reckoning-cache.ts';
 import { maySeeVehicle, rowFor, viewFor } from './role-rules.ts';
 import { UndoStack } from './undo-stack.ts';
 import { VaultOwner } from './vault-owner.ts';
-
-export type Outside = {
-  readonly chooseFolder: () => Promise<string | null>;
-  readonly openFile: (path: string) => Promise<boolean>;
-  /** The system's dialogs for where a PDF goes; null when the person thought better of it. */
-  readonly chooseSheetFile: (suggestedName: string) => Promise<string | null>;
-  readonly chooseSheetFolder: () => Promise<string | null>;
-  /** Hands a finished PDF to the program that shows the system's print dialog for it; false when there is none. */
-  readonly printPdf: (path: string) => Promise<boolean>;
-  readonly showFolder: (path: string) => void;
-  /** Where the archive of a fleet goes, and which one is opened; null when the person thought better of it. */
-  readonly chooseArchiveToWrite: (suggestedName: string) => Promise<string | null>;
-  readonly chooseArchiveToOpen: () => Promise<string | null>;
-  readonly applyTheme: (theme: Desk['theme']) => void;
-  /** Puts a code on the clipboard and clears it again after so many seconds, if it is still there. */
-  readonly copyPassing: (text: string, seconds: number) => Promise<void>;
-  /** Clears at once what `copyPassing` has put there. */
-  readonly forgetCopied: () => Promise<void>;
-  readonly programFacts: () => ProgramFacts;
-  readonly readLicences: () => Promise<readonly PackageLicence[]>;
-  /** Oldest first. */
-  readonly lastLogLines: (count: number) => Promise<readonly string[]>;
-};
 
 export type DeskDependencies = {
   /** The present instant as ISO 8601 in UTC. */
@@ -103,6 +79,8 @@ export function refuseStorage(problem: StorageProblem): Result<never, AppError> 
 
 const nobodyYet: Person = { id: 'manager', name: 'Manager', role: 'manager', labourCentsPerHour: null, isActive: true };
 
+const nothingAheadYet = { forecast: null, isForecastToCome: true, openPlan: null, prospect: null };
+
 /** What of the settings every role may know: no rates, no people’s rates. */
 function forEverybody({ dealer, checklist, inspection, supportRanges, codeKinds, filingRules }: Shop) {
   return { dealer, checklist, inspection, supportRanges, codeKinds, filingRules };
@@ -111,6 +89,8 @@ function forEverybody({ dealer, checklist, inspection, supportRanges, codeKinds,
 export class DeskContext {
   readonly undo = new UndoStack();
   readonly #cache = new ReckoningCache();
+  /** Stores whose sold vehicles have been gone through, so that forecasts are quickly had. */
+  readonly #pastIsRead = new WeakSet<FleetStore>();
   readonly forecasts = new ForecastCache(() => [...this.store.vehicles().values()].map((kept) => kept.data));
   readonly deps: DeskDependencies;
   readonly signIn: DeskSignIn;
@@ -154,6 +134,15 @@ export class DeskContext {
 
   shop(): Shop {
     return this.store.shop()?.data ?? defaultShop;
+  }
+
+  /** True while forecasts would have to wait for sold vehicles that were left for later. */
+  isForecastToCome(): boolean {
+    return this.store.readsSoldLater && !this.#pastIsRead.has(this.store);
+  }
+
+  notePastIsRead(): void {
+    this.#pastIsRead.add(this.store);
   }
 
   today(): Day {
@@ -235,16 +224,20 @@ export class DeskContext {
   row(id: string): LotRow | null {
     const kept = this.visible(id);
     if (!kept) return null;
-    const forecast = this.forecasts.forecast(kept.data, this.shop(), this.today());
+    const forecast = this.isForecastToCome() ? null : this.forecasts.forecast(kept.data, this.shop(), this.today());
     return rowFor(this.person().role, lotRow(kept.data, this.reckon(kept.data), forecast), this.rights());
   }
 
   view(kept: Kept<Vehicle>): VehicleView {
     const reckoning = this.reckon(kept.data);
-    const forecast = this.forecasts.forecast(kept.data, this.shop(), this.today());
-    const openPlan = this.forecasts.openPlan(kept.data, this.shop(), this.today());
-    const ahead = { forecast, openPlan, prospect: this.prospect(kept.data, reckoning, forecast) };
+    const ahead = this.isForecastToCome() ? nothingAheadYet : this.#ahead(kept.data, reckoning);
     return viewFor(this.person().role, vehicleView(kept, reckoning, ahead), this.rights());
+  }
+
+  #ahead(vehicle: Vehicle, reckoning: VehicleReckoning) {
+    const forecast = this.forecasts.forecast(vehicle, this.shop(), this.today());
+    const openPlan = this.forecasts.openPlan(vehicle, this.shop(), this.today());
+    return { forecast, isForecastToCome: false, openPlan, prospect: this.prospect(vehicle, reckoning, forecast) };
   }
 
   /** Null once it is sold: then everything is known. */

@@ -5,6 +5,7 @@ import { type ChannelInput, type ChannelName, type ChannelOutput, channels } fro
 import { carriesSecret, withoutWords } from '../contract/secret-inputs.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
 import { Foreground } from '../storage/foreground.ts';
+import { goesFirst, waitsForTheSold } from './answer-order.ts';
 import { openFleetArchive, writeFleetArchive } from './archive-commands.ts';
 import { addAttachment, openAttachment, readAttachment } from './attachment-commands.ts';
 import { findCases } from './case-commands.ts';
@@ -179,26 +180,6 @@ export type DeskSessionOptions = DeskDependencies & {
   readonly report: (what: string, error: unknown) => void;
 };
 
-/** What is answered before the whole fleet has been read; everything else may rest on vehicles that were sold. */
-const answeredAtOnce: readonly ChannelName[] = [
-  'desk:read',
-  'desk:set-theme',
-  'lot:read',
-  'people:sign-in',
-  'people:wait',
-  'people:lock',
-  'people:active',
-];
-
-/** What a person does with one vehicle, dozens of times a day: the program's own work stands back meanwhile. */
-const goesFirst: readonly ChannelName[] = [
-  'vehicle:open',
-  'vehicle:change',
-  'vehicle:take-in',
-  'edit:undo',
-  'edit:redo',
-];
-
 /** How often it is looked whether the desk has been left alone. */
 const idleLookMs = 5_000;
 
@@ -252,7 +233,7 @@ export async function openDeskSession(options: DeskSessionOptions): Promise<Resu
       if (channels[name].mutates || name === 'people:active') context.signIn.act();
       const refusal = judgeCall(name, atTheDesk(context));
       if (refusal !== null) return refuse(refusal.code, refusal.detail);
-      if (!answeredAtOnce.includes(name)) await context.store.whole;
+      if (waitsForTheSold(context, name, input)) await context.store.whole;
       if (!goesFirst.includes(name)) return await handlers[name](context, input);
       const isOver = foreground.begin();
       return await handlers[name](context, input).finally(isOver);

@@ -16,6 +16,9 @@ const turns = new WeakMap<DeskContext, number>();
 function* addRows(context: DeskContext, sent: ReadonlySet<string>): Generator<void> {
   const missing = [...context.store.vehicles().keys()].filter((id) => !sent.has(id));
   let rows: LotRow[] = [];
+  // What was to come may all have been bad.
+  if (missing.length === 0 && context.store.readsSoldLater)
+    context.deps.emit('lot:rows-added', { rows: [], toCome: 0 });
   for (const [index, id] of missing.entries()) {
     rows.push(...context.rows([id]));
     const toCome = missing.length - index - 1;
@@ -27,8 +30,24 @@ function* addRows(context: DeskContext, sent: ReadonlySet<string>): Generator<vo
   }
 }
 
+function* overAll({ store }: DeskContext, job: (id: string, vehicle: Vehicle) => void): Generator<void> {
+  for (const id of [...store.vehicles().keys()]) {
+    const vehicle = store.vehicles().get(id)?.data;
+    if (vehicle) job(id, vehicle);
+    yield;
+  }
+}
+
+/** What the history of turnaround is made of, vehicle by vehicle: after it, the history itself is made in a moment. */
+function* goThroughThePast(context: DeskContext): Generator<void> {
+  const shop = context.shop();
+  yield* overAll(context, (_id, vehicle) => context.forecasts.warm(vehicle, shop));
+  const wasAwaited = context.isForecastToCome();
+  context.notePastIsRead();
+  if (wasAwaited) context.deps.emit('lot:past-read', {});
+}
+
 function* addForecasts(context: DeskContext): Generator<void> {
-  const { store } = context;
   const shop = context.shop();
   const today = context.today();
   const { role } = context.person();
@@ -44,16 +63,7 @@ function* addForecasts(context: DeskContext): Generator<void> {
     if (forecast !== null) batch.push({ id, forecast: { likelyOn: forecast.likelyOn, safeOn: forecast.safeOn } });
     if (batch.length >= batchSize) send();
   };
-  // Once around for what the history is made of, once more for the forecasts that rest on it.
-  const rounds = [(_id: string, vehicle: Vehicle) => context.forecasts.warm(vehicle, shop), forecastOne];
-  const ids = [...store.vehicles().keys()];
-  for (const round of rounds) {
-    for (const id of ids) {
-      const vehicle = store.vehicles().get(id)?.data;
-      if (vehicle) round(id, vehicle);
-      yield;
-    }
-  }
+  yield* overAll(context, forecastOne);
   send();
 }
 
@@ -67,7 +77,9 @@ export function fillLot(context: DeskContext, sent: ReadonlySet<string>): void {
     turns.get(context) !== turn || context.signIn.isLocked() || context.store !== store || context.shop() !== shop;
   function* work(): Generator<void> {
     yield* addRows(context, sent);
-    if (context.rights().seesForecast) yield* addForecasts(context);
+    if (!context.rights().seesForecast) return;
+    yield* goThroughThePast(context);
+    yield* addForecasts(context);
   }
   const steps = work();
   const slice = () => {

@@ -31,7 +31,10 @@ export function lotRow(vehicle: Vehicle, reckoning: VehicleReckoning, forecast: 
 export function vehicleView(
   kept: { readonly data: Vehicle; readonly revision: number; readonly savedAt: string; readonly isReadOnly: boolean },
   reckoning: VehicleReckoning,
-  { openPlan, ...ahead }: Pick<VehicleView, 'forecast' | 'prospect'> & { readonly openPlan: OpenPlan | null },
+  {
+    openPlan,
+    ...ahead
+  }: Pick<VehicleView, 'forecast' | 'isForecastToCome' | 'prospect'> & { readonly openPlan: OpenPlan | null },
 ): VehicleView {
   const { today, readiness, held, costs, nextMove } = reckoning;
   const { revision, savedAt, isReadOnly, data } = kept;

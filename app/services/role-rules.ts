@@ -117,6 +117,7 @@ export function viewFor(role: Role, view: VehicleView, rights: Rights = rightsOf
     costs: null,
     prospect: null,
     forecast,
+    isForecastToCome: rights.seesForecast && view.isForecastToCome,
     course: rights.seesForecast ? view.course : null,
     vehicle: { ...blanked, targets: { ...blanked.targets, askingCents: asking } },
   };

@@ -64,7 +64,12 @@ export class FleetStore {
   /** What backups hold, before anything is put back. */
   readonly looks: BackupLooks;
   private readonly timer: NodeJS.Timeout | null;
-  /** Comes true when the sold vehicles that were left for later are there too. Every change and every backup waits for it; never fails. */
+  /** True where sold vehicles were left for later when the fleet was opened, also when they have been read since. */
+  readonly readsSoldLater: boolean;
+  /**
+   * Comes true when the sold vehicles that were left for later are there too; never fails. Every backup waits for it, and every change
+   * but that of a vehicle that is there already.
+   */
   readonly whole: Promise<void>;
   /** The backup of the day, begun when the fleet was opened or soon after; null inside when there was one already or nothing to keep. */
   readonly dailyBackup: Promise<Result<BackupMade | null, StorageProblem>>;
@@ -75,6 +80,7 @@ export class FleetStore {
     this.restore = new FleetRestore(parts);
     this.looks = new BackupLooks(parts);
     this.timer = parts.lock ? setInterval(() => void this.keepAlive(), refreshEveryMilliseconds).unref() : null;
+    this.readsSoldLater = parts.rest.toRead > 0;
     this.whole = parts.rest.toRead === 0 ? Promise.resolve() : this.awaitTheRest();
     this.dailyBackup = parts.state.readOnly ? Promise.resolve(ok(null)) : this.backUpForTheDay();
   }
@@ -112,7 +118,8 @@ export class FleetStore {
   /** `baseRevision` is the revision the change was based on; 0 for a new vehicle. `telling` goes into its history first. */
   saveVehicle(vehicle: Vehicle, baseRevision: number, telling: Telling): Outcome<Kept<Vehicle>> {
     const { history, records } = this.parts;
-    return this.change(() => records.saveVehicle(vehicle, baseRevision, history.announcing(vehicle.id, telling)));
+    const save = () => records.saveVehicle(vehicle, baseRevision, history.announcing(vehicle.id, telling));
+    return this.change(save, records.vehicles.has(vehicle.id) ? 'at-once' : 'when-whole');
   }
 
   /** On the disk when it answers, before any record names them. Files that no record comes to name do no harm. */
@@ -214,14 +221,15 @@ export class FleetStore {
     return backups.makeIfDue();
   }
 
-  private change<Value>(job: () => Outcome<Value>): Outcome<Value> {
+  private change<Value>(job: () => Outcome<Value>, begins: 'at-once' | 'when-whole' = 'when-whole'): Outcome<Value> {
     const { state } = this.parts;
     const outcome = this.queue.run(async () => {
-      await this.whole;
+      if (begins === 'when-whole') await this.whole;
       if (state.readOnly) return fail({ code: 'read-only' as const, detail: state.readOnly.sentence });
       try {
         const result = await job();
-        if (state.areTroublesStale) await this.refreshTroubles();
+        // What is not read yet would be taken for missing.
+        if (state.areTroublesStale && this.soldToRead === 0) await this.refreshTroubles();
         return result;
       } catch (error) {
         return fail(problemFromError(error, 'Changing the fleet'));

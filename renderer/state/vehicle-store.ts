@@ -112,6 +112,10 @@ export function followVehicle(): () => void {
       if (open.state !== 'none' && open.id === id && changing === 0) readAgain();
     }),
     on('lot:all-changed', readAgain),
+    on('lot:past-read', () => {
+      const open = vehicleStore.read();
+      if (open.state === 'here' && open.view.isForecastToCome) readAgain();
+    }),
     deskStore.subscribe(() => {
       const now = deskStore.read()?.person.id;
       if (now !== person) readAgain();

@@ -28,6 +28,7 @@ export const prospectText = {
     likelyOn === safeOn
       ? sayDay(likelyOn, today)
       : `${sayDay(likelyOn, today)} likely, ${sayDay(safeOn, today)} safely`,
+  readyToCome: 'worked out when the sold vehicles have been read',
   likelyTip: 'Likely: in half of the runs of the forecast. Safely: in 80 of 100.',
   decides: ({ what, decides }: ForecastItem, runs: number) =>
     `most often decided by ${what} (${Math.round((100 * decides) / runs)} %)`,

@@ -60,7 +60,7 @@ export const fieldsThatLeave: Readonly<
     held: { all: 'byCause{} heldDays' },
     'held.now': { all: 'expectedOn since standing what' },
     'held.stretches[]': { all: 'cause days from what' },
-    '': { all: 'isReadOnly revision savedAt today' },
+    '': { all: 'isForecastToCome isReadOnly revision savedAt today' },
     nextMove: { all: 'what who' },
     prospect: { money: 'daysToSell daysToSellCases marginAtSaleCents readyOn saleOn' },
     'prospect.weighed.error[]': { money: 'sentence what' },

@@ -29,6 +29,11 @@ async function longLedger(): Promise<TestDesk> {
   return openTestDesk(first.folder);
 }
 
+async function idInStock({ folder }: TestDesk): Promise<string> {
+  const names = await readdir(join(folder, 'fleet', 'vehicles'));
+  return (names.find((name) => !name.startsWith('sold-')) ?? '').replace('.json', '');
+}
+
 function added(of: TestDesk): { rows: { id: string }[]; toCome: number }[] {
   return of.emitted
     .filter(({ name }) => name === 'lot:rows-added')
@@ -55,4 +60,43 @@ it('refuses a stock number that a sold vehicle has, though it is not read yet wh
     desk.refused('vehicle:take-in', takeInOf('S-204', '1M8GDM9AXKP042788')),
   ]);
   expect(taken.problems.map(({ field }) => field).join()).toContain('stockNumber');
+});
+
+it('opens and changes a vehicle in stock while the sold ones are still unread, and forecasts it when they are read', async () => {
+  desk = await longLedger();
+  const id = await idInStock(desk);
+  // Nobody has asked for the lot, so not one sold vehicle has been read.
+  const early = await desk.ask('vehicle:open', { id });
+  expect(early).toMatchObject({ isForecastToCome: true, forecast: null, prospect: null });
+  const note = {
+    kind: 'put' as const,
+    list: 'notes' as const,
+    item: { id: 'note-0001', on: early.today, text: 'Seen.' },
+  };
+  const saved = await desk.ask('vehicle:change', { id, baseRevision: early.revision, change: note });
+  expect(saved.view.vehicle.notes).toHaveLength(1);
+  expect(added(desk)).toEqual([]);
+  await desk.ask('lot:read', {});
+  await vi.waitFor(() => expect(desk.emitted.some(({ name }) => name === 'lot:past-read')).toBe(true));
+  const late = await desk.ask('vehicle:open', { id });
+  expect(late.isForecastToCome).toBe(false);
+  expect(late.forecast).not.toBeNull();
+  expect(
+    JSON.parse(await readFile(join(desk.folder, 'fleet', 'vehicles', `${id}.json`), 'utf8')).data.notes,
+  ).toHaveLength(1);
+  await desk.ask('edit:undo', {});
+  expect((await desk.ask('vehicle:open', { id })).vehicle.notes).toEqual([]);
+});
+
+it('looks among the sold ones before an identity is changed, though they are not read yet', async () => {
+  desk = await longLedger();
+  const id = await idInStock(desk);
+  const { vehicle, revision } = await desk.ask('vehicle:open', { id });
+  const value = { ...vehicle.identity, stockNumber: 'S-204' };
+  const change = { kind: 'set' as const, section: 'identity' as const, value };
+  const [, refused] = await Promise.all([
+    desk.ask('lot:read', {}),
+    desk.refused('vehicle:change', { id, baseRevision: revision, change }),
+  ]);
+  expect(refused.problems.map(({ field }) => field).join()).toContain('stockNumber');
 });

@@ -48,21 +48,45 @@ describe('a long ledger', () => {
     await store.whole;
   });
 
-  it('takes a change only when it is whole, and keeps it', async () => {
+  it('keeps a change of a vehicle that is there already at once, and reads the rest as before', async () => {
     const folder = await ledger();
     const { held, letGo } = hold();
     const store = await openForTest(folder, { readsSoldLaterFrom: 1, readSoldAfter: held });
+    expect(unwrapped(await store.saveVehicle(aVehicle('here', 'K9'), 1, by)).revision).toBe(2);
+    expect(await textOf(folder, 'vehicles/here.json')).toContain('"K9"');
+    expect(store.soldToRead).toBe(3);
+    letGo();
+    await store.whole;
+    expect(store.vehicles().size).toBe(5);
+    expect(store.vehicles().get('here')?.revision).toBe(2);
+    expect(store.troubles()).toEqual([]);
+  });
+
+  it('puts a damaged file aside while a save finds it, and takes none that is not read yet for missing', async () => {
+    const folder = await ledger();
+    const { held, letGo } = hold();
+    const store = await openForTest(folder, { readsSoldLaterFrom: 1, readSoldAfter: held });
+    await writeFile(join(folder, 'vehicles', 'here.json'), 'torn');
+    unwrapped(await store.saveVehicle(aVehicle('here', 'K9'), 1, by));
+    expect(store.troubles()).toEqual([]);
+    letGo();
+    await store.whole;
+    expect(store.troubles().map(({ fileName }) => fileName)).toEqual(['vehicles/here.json']);
+  });
+
+  it('adds a vehicle only when it is whole', async () => {
+    const { held, letGo } = hold();
+    const store = await openForTest(await ledger(), { readsSoldLaterFrom: 1, readSoldAfter: held });
     let isSaved = false;
-    const saving = store.saveVehicle(aVehicle('here', 'K9'), 1, by).then((saved) => {
+    const saving = store.saveVehicle(aVehicle('new-one', 'K9'), 0, by).then((saved) => {
       isSaved = true;
       return saved;
     });
     await new Promise((resolve) => setTimeout(resolve, 30));
     expect(isSaved).toBe(false);
     letGo();
-    expect(unwrapped(await saving).revision).toBe(2);
-    expect(store.vehicles().size).toBe(5);
-    expect(await textOf(folder, 'vehicles/here.json')).toContain('"K9"');
+    expect(unwrapped(await saving).revision).toBe(1);
+    expect(store.vehicles().size).toBe(6);
   });
 
   it('backs up all of it, sold vehicles too', async () => {

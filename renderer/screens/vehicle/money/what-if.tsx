@@ -1,7 +1,8 @@
 // Tries out a price, a promised day, a decision or a cost: the date and the margin move before anything is kept. Keep makes the real
 // changes one by one; Put back drops them.
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { VehicleView, WhatIfView } from '../../../../app/contract/views.ts';
+import type { VehicleView } from '../../../../app/contract/views.ts';
+import type { WhatIfView } from '../../../../app/contract/what-if-view.ts';
 import { decisionKindSchema } from '../../../../app/domain/diagnosis/fault.ts';
 import { ask } from '../../../bridge.ts';
 import { newIdentifier } from '../../../state/new-identifier.ts';

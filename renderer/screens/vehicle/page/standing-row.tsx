@@ -82,6 +82,12 @@ export function StandingRow() {
           </span>
         </dd>
       </div>
+      {view.isForecastToCome && !isSold && (
+        <div>
+          <dt>{prospectText.ready}</dt>
+          <dd className="quiet">{prospectText.readyToCome}</dd>
+        </div>
+      )}
       {view.forecast !== null && (
         <div title={prospectText.likelyTip}>
           <dt>{prospectText.ready}</dt>

@@ -26,6 +26,7 @@ function viewOf(vehicle: Vehicle): VehicleView {
     vehicle,
     today: exampleToday,
     forecast: null,
+    isForecastToCome: false,
     course: null,
     prospect: null,
   };
