@@ -1,5 +1,6 @@
-// The dealer's logo: seen, set and taken away in Setup. The page hands over the bytes of a file that the person chose; never a path.
+// The dealer's logo: seen in Setup and on sheets, set and taken away in Setup. The page hands over the bytes of a file that the person chose; never a path.
 import { z } from 'zod';
+import { roleSchema } from '../domain/fleet/shop.ts';
 
 const manager = ['manager'] as const;
 const nothing = z.strictObject({});
@@ -17,7 +18,8 @@ export const logoViewSchema = z.strictObject({
 export type LogoView = z.infer<typeof logoViewSchema>;
 
 export const logoChannels = {
-  'shop:logo': { input: nothing, output: logoViewSchema, roles: manager, mutates: false },
+  /** For everybody: it stands on every sheet. */
+  'shop:logo': { input: nothing, output: logoViewSchema, roles: roleSchema.options, mutates: false },
   'shop:set-logo': {
     input: z.strictObject({ base64: bytesSchema.nullable() }),
     output: logoViewSchema,

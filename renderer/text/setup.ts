@@ -52,6 +52,8 @@ export const setupText = {
   logoTakeAway: 'Take away',
   logoTooLarge: (kilobytes: number) =>
     `The file has ${kilobytes} kB; at most 500 kB fit on every sheet. Make the picture smaller, then choose it again.`,
+  logoNotDrawn:
+    'This picture cannot be drawn: it is damaged, or not what its name says. Save the logo again as PNG or JPEG, then choose it.',
   logoUnread: 'The file could not be read. Look whether it is still there, then choose it again.',
   address: 'Address',
   phone: 'Telephone',

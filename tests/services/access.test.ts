@@ -21,9 +21,9 @@ const needs: Readonly<Record<ChannelNeed, string>> = {
   work: `desk:set-person people:change-secret people:give-secret people:take-secret lot:read vehicle:open vehicle:take-in vehicle:change
     vehicle:withdraw vehicle:history attachment:add attachment:read attachment:open cases:find edit:undo edit:redo programming:pack programming:routes next-jobs:read codes:usual
     waiting:read waiting:export sheet:preview sheet:print sheet:open sheet:show-folder sheet:preview-fleet sheet:make sheet:cancel
-    sheet:choice sheet:find-mark table:export table:show-folder vault:state vault:lock vault:codes vault:hide fleet:restore-trouble
+    sheet:choice sheet:find-mark shop:logo table:export table:show-folder vault:state vault:lock vault:codes vault:hide fleet:restore-trouble
     fleet:settle-trouble fleet:back-up program:read program:report`,
-  money: `vehicle:what-if money:read money:export money:show-folder shop:read shop:change shop:logo shop:set-logo calendar:places
+  money: `vehicle:what-if money:read money:export money:show-folder shop:read shop:change shop:set-logo calendar:places
     calendar:suggest-holidays archive:write archive:open list:look list:try list:take-in safety:read safety:preview-trouble safety:preview-backup
     safety:preview-vehicle safety:restore-all safety:restore-vehicle safety:choose-second safety:leave-second`,
   codes: `vault:make vault:unlock vault:put-code vault:look vault:copy vault:destroy vault:add-person vault:remove-person
@@ -40,6 +40,7 @@ const answers: Readonly<Record<string, string>> = {
     fleet:back-up`,
   view: 'vehicle:take-in vehicle:change attachment:add',
   'one file of a record, by whom it is for': 'attachment:read attachment:open',
+  'the picture that stands on every sheet': 'shop:logo',
   'its own words, by kind of sheet': 'sheet:preview sheet:preview-fleet sheet:find-mark',
   'names of files and counts': `waiting:export table:export sheet:print sheet:open sheet:show-folder sheet:make sheet:cancel
     sheet:choice table:show-folder people:wait people:active program:read program:report`,

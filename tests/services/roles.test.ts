@@ -44,7 +44,7 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'money:show-folder': 'M',
   'shop:read': 'M',
   'shop:change': 'M',
-  'shop:logo': 'M',
+  'shop:logo': 'MTS',
   'shop:set-logo': 'M',
   'programming:pack': 'MT',
   'programming:routes': 'MT',

@@ -2,6 +2,7 @@
 import { type ChangeEvent, useEffect, useId, useRef, useState } from 'react';
 import type { LogoView } from '../../../app/contract/logo-channels.ts';
 import { ask } from '../../bridge.ts';
+import { logoSource } from '../../state/use-logo.ts';
 import { errorSentence } from '../../text/errors.ts';
 import { setupText } from '../../text/setup.ts';
 import { Button } from '../../ui/button.tsx';
@@ -15,11 +16,13 @@ function asBase64(bytes: Uint8Array): string {
   return btoa(text);
 }
 
-/** A PNG may be see-through, which no sheet can hold: it is laid on white. What cannot be drawn stays as it is, to be judged. */
-async function onWhite(file: File): Promise<Blob> {
-  if (file.type !== 'image/png') return file;
-  const picture = await createImageBitmap(file).catch(() => null);
-  if (picture === null || picture.width > 4000 || picture.height > 4000) return file;
+function isPicture(file: File): boolean {
+  return ['image/png', 'image/jpeg'].includes(file.type);
+}
+
+/** A PNG may be see-through, which no sheet can hold: it is laid on white. Any other picture stays as it is. */
+async function onWhite(file: File, picture: ImageBitmap): Promise<Blob> {
+  if (file.type !== 'image/png' || picture.width > 4000 || picture.height > 4000) return file;
   const canvas = document.createElement('canvas');
   canvas.width = picture.width;
   canvas.height = picture.height;
@@ -55,7 +58,13 @@ export function LogoField({ readOnlyReason }: { readonly readOnlyReason: string 
     if (file === undefined) return;
     if (file.size > mostBytes) return setProblem(setupText.logoTooLarge(Math.ceil(file.size / 1000)));
     try {
-      await keep(asBase64(new Uint8Array(await (await onWhite(file)).arrayBuffer())));
+      const bytes = await file.arrayBuffer();
+      // A file's first lines say nothing of the rest: it is drawn here before it is handed over. What begins like no picture at all is
+      // told so by whoever judges it.
+      const picture = await createImageBitmap(new Blob([bytes])).catch(() => null);
+      if (picture === null && isPicture(file)) return setProblem(setupText.logoNotDrawn);
+      const kept = picture === null ? file : await onWhite(file, picture);
+      await keep(asBase64(new Uint8Array(await kept.arrayBuffer())));
     } catch {
       setProblem(setupText.logoUnread);
     }
@@ -65,11 +74,7 @@ export function LogoField({ readOnlyReason }: { readonly readOnlyReason: string 
     <fieldset className="setup-logo">
       <legend className="setup-logo-label">{setupText.logo}</legend>
       {logo !== null && (
-        <img
-          src={`data:image/${logo.kind};base64,${logo.base64}`}
-          alt={setupText.logoShown(logo.width, logo.height)}
-          className="setup-logo-picture"
-        />
+        <img src={logoSource(logo)} alt={setupText.logoShown(logo.width, logo.height)} className="setup-logo-picture" />
       )}
       <Button isDisabled={why !== undefined} whyDisabled={why} onPress={() => input.current?.click()}>
         {logo === null ? setupText.logoChoose : setupText.logoChange}

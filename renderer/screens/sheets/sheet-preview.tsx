@@ -5,6 +5,7 @@ import type { LotRow } from '../../../app/contract/views.ts';
 import type { Result } from '../../../app/domain/shared/result.ts';
 import type { FleetSheetKind, Sheet, SheetKind } from '../../../app/domain/sheets/sheet.ts';
 import { ask } from '../../bridge.ts';
+import { logoSource, useLogo } from '../../state/use-logo.ts';
 import { errorSentence } from '../../text/errors.ts';
 import { showMoment } from '../../text/instant.ts';
 import { sheetsText } from '../../text/sheets.ts';
@@ -70,6 +71,7 @@ export function SheetPreview({ kind, row }: { readonly kind: SheetKind; readonly
 }
 
 function Paper({ reading }: { readonly reading: Reading | null }) {
+  const logo = useLogo();
   if (reading === null)
     return (
       <p className="quiet" role="status">
@@ -86,7 +88,10 @@ function Paper({ reading }: { readonly reading: Reading | null }) {
     >
       <header className="sheet-head">
         <h2>{sheet.title}</h2>
-        <p>{sheet.dealer.name}</p>
+        <p className="sheet-dealer">
+          {logo !== null && <img className="sheet-logo" src={logoSource(logo)} alt="" />}
+          {sheet.dealer.name}
+        </p>
       </header>
       {sheet.sampleNotice !== '' && <p className="sheet-sample">{sheet.sampleNotice}</p>}
       {sheet.blocks.map((block, index) => (
