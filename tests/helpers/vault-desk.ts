@@ -1,10 +1,10 @@
 // A desk with a vault and a vehicle that has two code requests and a programming job that needs the first of them. Codes are made up.
 import type { ChannelInput } from '../../app/contract/channels.ts';
-import { noRequestLife } from '../../app/domain/codes/request-facts.ts';
 import { generalPack } from '../../app/domain/programming/general-pack.ts';
 import { makeKeptPlan } from '../../app/domain/programming/keep-plan.ts';
 import type { JobModule } from '../../app/domain/programming/programming-job.ts';
 import { type Sale, saleSchema } from '../../app/domain/vehicle/purchase.ts';
+import { blankRequest } from './blank-request.ts';
 import { openTestDesk, type TestDesk, takeInOf, testPeople, testToday } from './open-test-desk.ts';
 
 /** Worked example of a public encyclopedia article on the VIN; its check digit holds. */
@@ -23,25 +23,7 @@ export type VaultDesk = {
 };
 
 export function requestOf(id: string, kind: string, module: string) {
-  return {
-    id,
-    notedOn: testToday,
-    kind,
-    module,
-    deviceSerial: '',
-    reason: 'keys not accepted',
-    faultId: null,
-    proof: null,
-    askedOn: null,
-    askedOf: '',
-    expectedOn: null,
-    answeredOn: null,
-    outcome: null,
-    feeCents: 0,
-    keptWhere: '',
-    note: '',
-    ...noRequestLife,
-  };
+  return { id, ...blankRequest(testToday), kind, module, reason: 'keys not accepted' };
 }
 
 /** Every fact of a sale that is not needed here is left unknown. */

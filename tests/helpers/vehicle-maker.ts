@@ -3,7 +3,6 @@
 import { shippedCodeKinds } from '../../app/domain/codes/code-kinds.ts';
 import type { CodeRequest } from '../../app/domain/codes/code-request.ts';
 import { shippedFilingRules } from '../../app/domain/codes/filing-limit.ts';
-import { noRequestLife } from '../../app/domain/codes/request-facts.ts';
 import type { BatteryReading } from '../../app/domain/diagnosis/battery-reading.ts';
 import type { Decision, Fault } from '../../app/domain/diagnosis/fault.ts';
 import { nothingElseRead, type Scan } from '../../app/domain/diagnosis/scan.ts';
@@ -26,6 +25,7 @@ import { noTargets } from '../../app/domain/vehicle/purchase.ts';
 import type { Vehicle } from '../../app/domain/vehicle/vehicle.ts';
 import type { Labour } from '../../app/domain/work/labour.ts';
 import type { Sublet } from '../../app/domain/work/sublet.ts';
+import { blankRequest } from './blank-request.ts';
 
 let made = 0;
 function nextId(kind: string): string {
@@ -116,22 +116,11 @@ export function makePart(neededOn: Day, about: About<Part> = {}): Part {
 export function makeCodeRequest(notedOn: Day, about: About<CodeRequest> = {}): CodeRequest {
   return {
     id: nextId('request'),
-    notedOn,
-    kind: 'immobiliser',
+    ...blankRequest(notedOn),
     module: 'immobiliser',
-    deviceSerial: '',
     reason: 'keys not accepted',
-    faultId: null,
     proof: { document: 'purchase invoice', checkedOn: notedOn, checkedBy: 'manager-1' },
-    askedOn: null,
     askedOf: 'Code desk',
-    expectedOn: null,
-    answeredOn: null,
-    outcome: null,
-    feeCents: 0,
-    keptWhere: '',
-    note: '',
-    ...noRequestLife,
     entered: stampAt(notedOn),
     ...about,
   };

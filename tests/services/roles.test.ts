@@ -2,11 +2,11 @@
 
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type ChannelName, channels } from '../../app/contract/channels.ts';
-import { noRequestLife } from '../../app/domain/codes/request-facts.ts';
 import { nothingElseRead } from '../../app/domain/diagnosis/scan.ts';
 import type { Role } from '../../app/domain/fleet/shop.ts';
 import type { VehicleChange } from '../../app/domain/vehicle/change.ts';
 import { noTargets } from '../../app/domain/vehicle/purchase.ts';
+import { blankRequest } from '../helpers/blank-request.ts';
 import { openTestDesk, type TestDesk, takeInOf, testPeople } from '../helpers/open-test-desk.ts';
 
 const vinOne = '1M8GDM9A3KP000009';
@@ -303,22 +303,17 @@ describe('sales', () => {
       list: 'codeRequests',
       item: {
         id: 'code-one',
-        notedOn: '2026-03-05',
+        ...blankRequest('2026-03-05'),
         kind: 'radio',
         module: 'Radio',
         deviceSerial: 'A2C0000000SN77',
-        reason: '',
-        faultId: null,
         proof: { document: 'Invoice', checkedOn: '2026-03-05', checkedBy: 'manager' },
         askedOn: '2026-03-05',
         askedOf: 'Code desk',
-        expectedOn: null,
         answeredOn: '2026-03-06',
         outcome: 'given',
         feeCents: 3_333,
         keptWhere: 'Envelope 9',
-        note: '',
-        ...noRequestLife,
       },
     });
     for (const [index, checkId] of ['road-test', 'safety-check', 'keys-proven', 'recall-check'].entries()) {

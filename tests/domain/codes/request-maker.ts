@@ -1,24 +1,16 @@
 // Small code requests with their later life, for tests.
-import { noRequestLife, type RequestFacts } from '../../../app/domain/codes/request-facts.ts';
+import type { RequestFacts } from '../../../app/domain/codes/request-facts.ts';
+import { blankRequest } from '../../helpers/blank-request.ts';
 
 export function makeRequest(given: Partial<RequestFacts> = {}): RequestFacts {
   return {
-    notedOn: '2026-03-01',
+    ...blankRequest('2026-03-01'),
     kind: 'radio',
     module: 'Radio',
     deviceSerial: 'T1234567890ABC',
     reason: 'Radio asks for a code',
-    faultId: null,
     proof: { document: 'Invoice', checkedOn: '2026-03-01', checkedBy: 'ada-1' },
-    askedOn: null,
     askedOf: 'Hillside Radio Service',
-    expectedOn: null,
-    answeredOn: null,
-    outcome: null,
-    feeCents: 0,
-    keptWhere: '',
-    note: '',
-    ...noRequestLife,
     ...given,
   };
 }
