@@ -1,4 +1,5 @@
 // A sheet of one vehicle or of many as it would be printed now, drawn for the screen.
+import './sheet-head.css';
 import { useEffect, useState } from 'react';
 import type { AppError } from '../../../app/contract/app-error.ts';
 import type { LotRow } from '../../../app/contract/views.ts';
