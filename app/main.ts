@@ -70,6 +70,7 @@ async function startProgram(): Promise<void> {
         newIdentifier: randomUUID,
         owner: { user: userInfo().username, host: hostname(), processId: process.pid },
         deskSettings,
+        sample: { shipped: paths.shippedSample, copy: paths.sampleCopy },
         fontsFolder: paths.fontsFolder,
         appVersion: app.getVersion(),
         outside: {

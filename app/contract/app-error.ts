@@ -20,6 +20,7 @@ export const appErrorCodeSchema = z.enum([
   'bad-list',
   'bad-archive',
   'bad-attachment',
+  'not-done',
   'unexpected',
 ]);
 export type AppErrorCode = z.infer<typeof appErrorCodeSchema>;

@@ -87,6 +87,10 @@ export const channelNames = [
   'safety:restore-vehicle',
   'safety:choose-second',
   'safety:leave-second',
+  'sample:open',
+  'sample:leave',
+  'sample:begin-again',
+  'sample:show-put-aside',
 ] as const;
 
 export const eventNames = [

@@ -43,6 +43,7 @@ import { nextJobsSchema } from './next-jobs-view.ts';
 import { peopleChannels } from './people-channels.ts';
 import { programChannels } from './program-channels.ts';
 import { safetyChannels } from './safety-channels.ts';
+import { sampleChannels } from './sample-channels.ts';
 import { sheetChannels } from './sheet-channels.ts';
 import { tableChannels } from './table-channels.ts';
 import { vaultChannels } from './vault-channels.ts';
@@ -197,6 +198,7 @@ export const channels = {
   ...tableChannels,
   ...vaultChannels,
   ...safetyChannels,
+  ...sampleChannels,
   ...programChannels,
   'fleet:choose': { input: nothing, output: deskSchema, roles: manager, mutates: true },
   'fleet:restore-trouble': {

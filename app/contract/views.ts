@@ -17,6 +17,7 @@ import { factListSchema } from '../domain/vehicle/change.ts';
 import { identitySchema } from '../domain/vehicle/identity.ts';
 import type { NextMove } from '../domain/vehicle/reckon.ts';
 import { vehicleSchema } from '../domain/vehicle/vehicle.ts';
+import { sampleViewSchema } from './sample-view.ts';
 import { nameSchema, signInViewSchema } from './sign-in-view.ts';
 
 const centsOrNull = z.int().nullable();
@@ -257,13 +258,6 @@ export const vehicleViewSchema = z.strictObject({
 });
 export type VehicleView = z.infer<typeof vehicleViewSchema>;
 
-const fileTroubleSchema = z.strictObject({
-  id: z.string(),
-  fileName: z.string(),
-  sentence: z.string(),
-  lastGoodCopyAt: instantSchema.nullable(),
-});
-
 export const themeSchema = z.enum(['system', 'light', 'dark']);
 export type Theme = z.infer<typeof themeSchema>;
 
@@ -274,6 +268,7 @@ export const deskSchema = z.strictObject({
   theme: themeSchema,
   fleetName: z.string(),
   isSample: z.boolean(),
+  sample: sampleViewSchema,
   /** Null: the fleet folder is new and nothing has been set up yet. */
   shop: shopSchema
     .pick({ dealer: true, checklist: true, inspection: true, supportRanges: true, codeKinds: true, filingRules: true })
@@ -287,7 +282,8 @@ export const deskSchema = z.strictObject({
   readOnlyReason: z.string().nullable(),
   /** Another desk holds the fleet and has not been heard of for a while. */
   canTakeOver: z.boolean(),
-  troubles: z.array(fileTroubleSchema).readonly(),
+  /** Files that could not be used; which ones is on Safety copies, for the manager. */
+  troubleCount: z.int().min(0),
   lastBackupAt: instantSchema.nullable(),
   undo: z.string().nullable(),
   redo: z.string().nullable(),

@@ -6,7 +6,7 @@ import { vehicleIdOf } from '../storage/fleet-folder.ts';
 import { checkArchive, unpackArchive } from '../storage/read-archive.ts';
 import { writeArchive } from '../storage/write-archive.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
-import { exchangeStore } from './fleet-commands.ts';
+import { exchangeStore, rememberFleet } from './fleet-commands.ts';
 
 export async function writeFleetArchive(
   context: DeskContext,
@@ -23,7 +23,7 @@ export async function writeFleetArchive(
 
 /** The archive is checked before the folder is asked for, so that nobody makes a folder for a file that cannot be used. */
 export async function openFleetArchive(context: DeskContext): Answer<ChannelOutput<'archive:open'>> {
-  const { outside, deskSettings } = context.deps;
+  const { outside } = context.deps;
   const stay = () => ok({ desk: context.desk(), isOpened: false });
   const path = await outside.chooseArchiveToOpen();
   if (path === null) return stay();
@@ -36,6 +36,6 @@ export async function openFleetArchive(context: DeskContext): Answer<ChannelOutp
   if (!unpacked.ok) return refuse('bad-archive', unpacked.error);
   const opened = await exchangeStore(context, folder, false);
   if (!opened.ok) return opened;
-  deskSettings.change({ lastFleetFolder: folder });
+  rememberFleet(context, folder);
   return ok({ desk: context.desk(), isOpened: true });
 }

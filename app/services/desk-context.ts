@@ -1,6 +1,6 @@
 // What every use case works with: the open fleet, who is at the desk, today, and the ways out of the program. No Electron.
+import { basename } from 'node:path';
 import type { AppError, AppErrorCode } from '../contract/app-error.ts';
-import type { EventName, EventPayload } from '../contract/events.ts';
 import type { Desk, LotRow, VehicleView } from '../contract/views.ts';
 import type { Person, Shop } from '../domain/fleet/shop.ts';
 import type { Prospect } from '../domain/money/weigh-vehicle.ts';
@@ -14,44 +14,23 @@ import type { Forecast } from '../domain/time/forecast.ts';
 import type { ChangeContext } from '../domain/vehicle/apply-change.ts';
 import type { VehicleReckoning } from '../domain/vehicle/reckon.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
-import type { DeskSettingsStore } from '../storage/desk-settings.ts';
 import type { Telling } from '../storage/fleet-history.ts';
 import type { FleetStore } from '../storage/fleet-store.ts';
 import type { Foreground } from '../storage/foreground.ts';
 import type { Kept } from '../storage/kept.ts';
 import { type StorageProblem, storageSentence } from '../storage/storage-problem.ts';
-import type { KeyMaking } from '../storage/vault/key-holder.ts';
-import type { ScryptCost } from '../storage/vault/scrypt-key.ts';
 import { afterLock } from './after-lock.ts';
 import { defaultShop } from './default-shop.ts';
+import type { DeskDependencies } from './desk-dependencies.ts';
 import { DeskSignIn, type LockReason, type SignedIn } from './desk-sign-in.ts';
 import { ForecastCache } from './forecast-cache.ts';
 import { lockedDesk } from './locked-desk.ts';
 import { lotRow, vehicleView } from './lot-rows.ts';
-import type { Outside } from './outside.ts';
 import { prospectOf } from './prospect-of.ts';
 import { ReckoningCache } from './reckoning-cache.ts';
 import { maySeeVehicle, rowFor, viewFor } from './role-rules.ts';
 import { UndoStack } from './undo-stack.ts';
 import { VaultOwner } from './vault-owner.ts';
-
-export type DeskDependencies = {
-  /** The present instant as ISO 8601 in UTC. */
-  readonly clock: () => string;
-  /** The present calendar day at the desk. A sample fleet's own day goes before it. */
-  readonly today: () => Day;
-  readonly newIdentifier: () => string;
-  readonly owner: { readonly user: string; readonly host: string; readonly processId: number };
-  readonly deskSettings: DeskSettingsStore;
-  /** What a pass phrase or PIN costs to try; smaller in tests only. */
-  readonly keyCost?: ScryptCost;
-  /** How hard the keys of the vault are made; smaller in tests only. */
-  readonly vaultMaking?: KeyMaking;
-  readonly fontsFolder: string;
-  readonly appVersion: string;
-  readonly outside: Outside;
-  readonly emit: <Name extends EventName>(name: Name, payload: EventPayload<Name>) => void;
-};
 
 export type Answer<Value> = Promise<Result<Value, AppError>>;
 
@@ -99,6 +78,8 @@ export class DeskContext {
   readonly foreground: Foreground;
   /** The open fleet; another one after the person chose another folder. */
   store: FleetStore;
+  /** The fleet that was open before the sample, in this run of the program. */
+  cameFrom: string | null = null;
   /** When the newest good backup of the open fleet was made; null until one is known. */
   lastBackupAt: string | null = null;
 
@@ -130,6 +111,17 @@ export class DeskContext {
     const times = listed.ok ? listed.value.filter((backup) => backup.isGood).map((backup) => backup.madeAt) : [];
     this.lastBackupAt = times.sort().at(-1) ?? null;
     this.deps.emit('desk:changed', this.desk());
+  }
+
+  /** The folder alone does not say it: somebody could have laid a fleet of theirs there. */
+  isSampleCopy(): boolean {
+    return this.store.folder === this.deps.sample.copy && this.shop().sample !== null;
+  }
+
+  /** The folder of the fleet to go back to from the sample; null when none is known. */
+  fleetBeforeSample(): string | null {
+    const folder = this.cameFrom ?? this.deps.deskSettings.get().lastFleetFolder;
+    return folder === this.deps.sample.copy ? null : folder;
   }
 
   shop(): Shop {
@@ -258,12 +250,19 @@ export class DeskContext {
     const shop = this.shop();
     const { id, name, role } = this.person();
     const { seesMoney } = this.rights();
+    const isOwnCopy = this.isSampleCopy();
+    const before = isOwnCopy ? this.fleetBeforeSample() : null;
     const desk: Desk = {
       appVersion: this.deps.appVersion,
       today: this.today(),
       theme: this.deps.deskSettings.get().theme,
       fleetName: shop.dealer.name,
       isSample: shop.sample !== null,
+      sample: {
+        isOwnCopy,
+        canOpen: this.deps.sample.shipped !== null && this.store.folder !== this.deps.sample.copy,
+        wayBack: before === null ? null : basename(before),
+      },
       shop: kept === null ? null : forEverybody(shop),
       people: shop.people.map(({ labourCentsPerHour: _hidden, ...person }) => ({
         ...person,
@@ -275,12 +274,7 @@ export class DeskContext {
       signIn: this.signIn.forDesk(this.person()),
       readOnlyReason: this.store.isReadOnly?.sentence ?? null,
       canTakeOver: this.store.isReadOnly?.canTakeOver ?? false,
-      troubles: this.store.troubles().map((trouble) => ({
-        id: trouble.id,
-        fileName: trouble.fileName,
-        sentence: trouble.reason,
-        lastGoodCopyAt: trouble.lastGoodCopy?.savedAt ?? null,
-      })),
+      troubleCount: this.store.troubles().length,
       lastBackupAt: this.lastBackupAt,
       undo: this.undo.nextUndo()?.label ?? null,
       redo: this.undo.nextRedo()?.label ?? null,

@@ -10,9 +10,11 @@ import { openFleetArchive, writeFleetArchive } from './archive-commands.ts';
 import { addAttachment, openAttachment, readAttachment } from './attachment-commands.ts';
 import { findCases } from './case-commands.ts';
 import { readCodesUsual } from './codes-usual.ts';
-import { type Answer, DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
+import { type Answer, DeskContext, refuse, refuseStorage } from './desk-context.ts';
+import type { DeskDependencies } from './desk-dependencies.ts';
 import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
 import { fillLot } from './fill-lot.ts';
+import { whenFirstRowsAreOut } from './first-rows.ts';
 import { backUpNow, chooseFleet, openStore, restoreTrouble, settleTrouble, takeOverFleet } from './fleet-commands.ts';
 import { readVehicleHistory } from './history-commands.ts';
 import { listHolidayPlaces, suggestHolidays } from './holiday-commands.ts';
@@ -42,6 +44,7 @@ import {
   restoreAll,
   restoreOne,
 } from './safety-commands.ts';
+import { beginSampleAgain, leaveSample, openSample, showPutAside } from './sample-commands.ts';
 import { openSheet, previewFleetSheet, previewSheet, printSheets, showSheetsFolder } from './sheet-commands.ts';
 import { cancelSheets, makeSheets, readSheetChoice } from './sheet-job.ts';
 import { findMark } from './sheet-marks.ts';
@@ -163,6 +166,10 @@ export const handlers: Handlers = {
   'safety:restore-vehicle': restoreOne,
   'safety:choose-second': chooseSecond,
   'safety:leave-second': leaveSecond,
+  'sample:open': openSample,
+  'sample:leave': leaveSample,
+  'sample:begin-again': beginSampleAgain,
+  'sample:show-put-aside': showPutAside,
 };
 
 export type DeskSession = {
@@ -182,32 +189,6 @@ export type DeskSessionOptions = DeskDependencies & {
 
 /** How often it is looked whether the desk has been left alone. */
 const idleLookMs = 5_000;
-
-/** How long the page has to draw its first rows before the backup of the day takes its share of the machine. */
-const drawingMs = 1500;
-
-/** Promises for the moments after the first rows; `giveUp` makes them come true at once, because nobody looks any more. */
-function whenFirstRowsAreOut() {
-  let sendOut: () => void = () => undefined;
-  let drawOut: () => void = () => undefined;
-  const areOut = new Promise<void>((resolve) => {
-    sendOut = resolve;
-  });
-  const areDrawn = new Promise<void>((resolve) => {
-    drawOut = resolve;
-  });
-  // Where nobody asks for rows yet, because somebody has to sign in first, the time is used.
-  setTimeout(sendOut, drawingMs).unref();
-  const giveUp = () => {
-    sendOut();
-    drawOut();
-  };
-  const wereSent = () => {
-    sendOut();
-    setTimeout(drawOut, drawingMs).unref();
-  };
-  return { areOut, areDrawn, giveUp, wereSent };
-}
 
 export async function openDeskSession(options: DeskSessionOptions): Promise<Result<DeskSession, AppError>> {
   const firstRows = whenFirstRowsAreOut();

@@ -1,11 +1,17 @@
 // Choosing another fleet folder, bringing back the last good copy of a damaged file, and a backup by hand.
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { ok } from '../domain/shared/result.ts';
+import { isFleetFolder, isInside, namesIn } from '../storage/fleet-folder.ts';
+import type { FleetStore } from '../storage/fleet-store.ts';
 import type { Foreground } from '../storage/foreground.ts';
 import { openFleet } from '../storage/open-fleet.ts';
-import { type Answer, type DeskContext, type DeskDependencies, refuse, refuseStorage } from './desk-context.ts';
+import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
+import type { DeskDependencies } from './desk-dependencies.ts';
 import { destroyOverdueCodes } from './destroy-overdue-codes.ts';
 import { afterPuttingBack } from './safety-commands.ts';
+
+/** What systems lay into every folder that somebody looks at. */
+const systemFiles: readonly string[] = ['desktop.ini', 'thumbs.db', 'lost+found'];
 
 export function openStore(
   deps: DeskDependencies,
@@ -21,6 +27,21 @@ export function openStore(
   return openFleet({ folder, clock: deps.clock, owner: deps.owner, createFolder: true, secondFolder, ...how });
 }
 
+/** From now on this is the open fleet; nobody is signed in to it yet, and no undo reaches across. */
+export async function takeUp(context: DeskContext, store: FleetStore): Promise<void> {
+  context.store = store;
+  await context.signIn.open(store);
+  context.forecasts.forget();
+  context.undo.clear();
+}
+
+/** What is due in the fleet that was taken up, and that the page has to read everything again. */
+export async function tellOfFleet(context: DeskContext): Promise<void> {
+  await destroyOverdueCodes(context);
+  void context.noteBackups();
+  context.deps.emit('lot:all-changed', {});
+}
+
 export async function exchangeStore(
   context: DeskContext,
   folder: string,
@@ -31,15 +52,16 @@ export async function exchangeStore(
   if (takeOver) await earlier.close();
   const opened = await openStore(context.deps, folder, { takeOver, foreground: context.foreground });
   if (!opened.ok) return refuseStorage(opened.error);
-  context.store = opened.value;
-  await context.signIn.open(opened.value);
-  context.forecasts.forget();
-  context.undo.clear();
+  if (folder === context.deps.sample.copy && earlier.folder !== folder) context.cameFrom = earlier.folder;
+  await takeUp(context, opened.value);
   if (!takeOver) await earlier.close();
-  await destroyOverdueCodes(context);
-  void context.noteBackups();
-  context.deps.emit('lot:all-changed', {});
+  await tellOfFleet(context);
   return ok(context.desk());
+}
+
+/** The next start opens it. The sample is only looked at: the next start opens the fleet of one's own, if there is one. */
+export function rememberFleet({ deps }: DeskContext, folder: string): void {
+  if (folder !== deps.sample.copy) deps.deskSettings.change({ lastFleetFolder: folder });
 }
 
 /** A person has decided to open a fleet for writing that another desk has not been heard of for a while. */
@@ -56,11 +78,24 @@ export async function settleTrouble(
   return settled.ok ? ok(context.desk()) : refuseStorage(settled.error);
 }
 
+/** Why no fleet may be opened or begun there; null when it may, or when opening has to find out. */
+async function whyNotThere({ deps, store }: DeskContext, folder: string): Promise<string | null> {
+  if (isInside(folder, store.folder) || (folder !== deps.sample.copy && isInside(folder, deps.sample.copy)))
+    return 'That folder lies inside another fleet. Choose one that lies outside of it.';
+  const names = await namesIn(folder).catch(() => []);
+  const isFree = names.every((name) => name.startsWith('.') || systemFiles.includes(name.toLowerCase()));
+  return isFree || (await isFleetFolder(folder))
+    ? null
+    : 'That folder holds other files and no fleet. Choose the folder of a fleet, or make an empty one for a new fleet.';
+}
+
 export async function chooseFleet(context: DeskContext): Answer<ChannelOutput<'fleet:choose'>> {
   const folder = await context.deps.outside.chooseFolder();
   if (folder === null || folder === context.store.folder) return ok(context.desk());
+  const sentence = await whyNotThere(context, folder);
+  if (sentence !== null) return refuse('not-done', sentence);
   const chosen = await exchangeStore(context, folder, false);
-  if (chosen.ok) context.deps.deskSettings.change({ lastFleetFolder: folder });
+  if (chosen.ok) rememberFleet(context, folder);
   return chosen;
 }
 

@@ -25,6 +25,9 @@ const needs: Readonly<Partial<Record<string, ChannelNeed>>> = {
   'fleet:restore-trouble': 'work',
   'fleet:settle-trouble': 'work',
   'fleet:back-up': 'work',
+  'sample:open': 'work',
+  'sample:leave': 'work',
+  'sample:show-put-aside': 'work',
   'people:give-secret': 'work',
   'people:take-secret': 'work',
   // These close the vault, or say whether something is kept in it and who looked.

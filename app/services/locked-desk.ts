@@ -5,10 +5,11 @@ export function lockedDesk(desk: Desk): Desk {
   return {
     ...desk,
     shop: null,
+    sample: { isOwnCopy: false, canOpen: false, wayBack: null },
     people: desk.people.filter((person) => person.isActive),
     fundingPlans: [],
     seesMoney: false,
-    troubles: [],
+    troubleCount: 0,
     lastBackupAt: null,
     undo: null,
     redo: null,

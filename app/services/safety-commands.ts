@@ -1,6 +1,5 @@
 // Looking at damaged files and backups, putting back after a preview, and the second folder for backups. Decides nothing about files:
 // that is storage's.
-import { isAbsolute, relative } from 'node:path';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import type { PutBackPreview, SafetyView } from '../contract/safety-view.ts';
 import { changedParts } from '../domain/people/history-entry.ts';
@@ -8,7 +7,7 @@ import { tellEntry } from '../domain/people/history-words.ts';
 import { ok } from '../domain/shared/result.ts';
 import { vehicleTitle } from '../domain/vehicle/identity.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
-import { shopFile } from '../storage/fleet-folder.ts';
+import { isInside, shopFile } from '../storage/fleet-folder.ts';
 import { changedSettings } from './changed-settings.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
 
@@ -183,11 +182,6 @@ export async function restoreOne(
   }
   await afterPuttingBack(context);
   return ok({ desk: context.desk(), undoBackupId });
-}
-
-function isInside(folder: string, parent: string): boolean {
-  const way = relative(parent, folder);
-  return way === '' || (!way.startsWith('..') && !isAbsolute(way));
 }
 
 async function keepSecond(context: DeskContext, folder: string | null): Answer<ChannelOutput<'safety:choose-second'>> {

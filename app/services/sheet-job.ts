@@ -134,11 +134,15 @@ async function makeAll(
   made.sentence = await noteSheets(context, noted);
 }
 
+export function areSheetsBeingMade(context: DeskContext): boolean {
+  return running.has(context);
+}
+
 export async function makeSheets(
   context: DeskContext,
   order: ChannelInput<'sheet:make'>,
 ): Answer<ChannelOutput<'sheet:make'>> {
-  if (running.has(context))
+  if (areSheetsBeingMade(context))
     return refuse('printing-failed', 'Sheets are being made already. Wait for them, or cancel them first.');
   const tasks = tasksOf(context, order);
   if (tasks === 'not-found' || tasks === 'not-allowed') return refuse(tasks);

@@ -1,6 +1,6 @@
 // What lies where in a fleet folder. Paths inside it are written with '/' everywhere, in backups and messages too.
 import { mkdir, readdir, stat } from 'node:fs/promises';
-import { basename, join } from 'node:path';
+import { basename, isAbsolute, join, relative } from 'node:path';
 import { identifierSchema } from '../domain/shared/identifier.ts';
 import { systemCode } from './storage-problem.ts';
 
@@ -60,4 +60,10 @@ export async function isFolder(path: string): Promise<boolean> {
     if (['ENOENT', 'ENOTDIR'].includes(systemCode(error) ?? '')) return false;
     throw error;
   }
+}
+
+/** True for the folder itself too. By the names alone: links are not followed. */
+export function isInside(folder: string, parent: string): boolean {
+  const way = relative(parent, folder);
+  return way === '' || (!way.startsWith('..') && !isAbsolute(way));
 }

@@ -12,8 +12,10 @@ import { HatchPatterns } from '../ui/hatch-patterns.tsx';
 import { NoticeArea } from '../ui/notice.tsx';
 import { AboutDialog } from './about-dialog.tsx';
 import { applyTheme } from './apply-theme.ts';
+import { BeginAgainDialog } from './begin-again-dialog.tsx';
 import { KeysDialog } from './keys-dialog.tsx';
 import { ReportDialog } from './report-dialog.tsx';
+import { SampleLine } from './sample-line.tsx';
 import { Screen } from './screen.tsx';
 import { StatusLine } from './status-line.tsx';
 import { TopBar } from './top-bar.tsx';
@@ -69,6 +71,7 @@ export function Frame() {
           {frameText.skipToScreen}
         </button>
         <TopBar desk={desk} route={route} />
+        <SampleLine desk={desk} route={route} />
         <main key={`${handOvers} ${place}`} id="screen" ref={main} className={`screen is-${screen}`} tabIndex={-1}>
           <Screen route={route} />
         </main>
@@ -78,6 +81,7 @@ export function Frame() {
         {helps === 'about' && <AboutDialog onClose={() => setHelps(null)} onReport={() => setHelps('report')} />}
         {helps === 'report' && <ReportDialog onClose={() => setHelps(null)} />}
         <SignInDialog desk={desk} />
+        <BeginAgainDialog />
       </div>
     </>
   );

@@ -10,15 +10,29 @@ import { showMoment, showTime } from '../text/instant.ts';
 import { Button } from '../ui/button.tsx';
 import { TakeOverDialog } from './take-over-dialog.tsx';
 import { ThemeSelect } from './theme-select.tsx';
-import { TroublesDialog } from './troubles-dialog.tsx';
 
 async function backUp(): Promise<void> {
   if (await askDesk('fleet:back-up', {})) notify('done', frameText.backedUp);
 }
 
+/** Which files, and putting them back after a look, is on Safety copies alone. */
+function Troubles({ count, isManager }: { readonly count: number; readonly isManager: boolean }) {
+  const sentence = frameText.troublesCount(count);
+  if (!isManager) return <span className="status-warning">{`${sentence}: ${frameText.troublesForManager}`}</span>;
+  return (
+    <button
+      type="button"
+      className="status-warning status-link"
+      title={frameText.troublesTip}
+      onClick={() => goTo({ screen: 'safety' })}
+    >
+      {sentence}
+    </button>
+  );
+}
+
 export function StatusLine({ desk, onShowKeys }: { readonly desk: Desk; readonly onShowKeys: () => void }) {
   const savedAt = useStore(savedAtStore);
-  const [showsTroubles, setShowsTroubles] = useState(false);
   const [asksTakeOver, setAsksTakeOver] = useState(false);
   const isManager = desk.person.role === 'manager';
   return (
@@ -35,11 +49,7 @@ export function StatusLine({ desk, onShowKeys }: { readonly desk: Desk; readonly
           {frameText.takeOver}
         </Button>
       )}
-      {desk.troubles.length > 0 && (
-        <button type="button" className="status-warning status-link" onClick={() => setShowsTroubles(true)}>
-          {frameText.troublesCount(desk.troubles.length)}
-        </button>
-      )}
+      {desk.troubleCount > 0 && <Troubles count={desk.troubleCount} isManager={isManager} />}
       <span>
         {desk.lastBackupAt === null ? frameText.noBackup : frameText.lastBackup(showMoment(desk.lastBackupAt))}
       </span>
@@ -60,7 +70,6 @@ export function StatusLine({ desk, onShowKeys }: { readonly desk: Desk; readonly
         {frameText.keys}
       </Button>
       {asksTakeOver && <TakeOverDialog onClose={() => setAsksTakeOver(false)} />}
-      {showsTroubles && <TroublesDialog desk={desk} onClose={() => setShowsTroubles(false)} />}
     </footer>
   );
 }

@@ -2,12 +2,12 @@
 import { type RefObject, useEffect } from 'react';
 import type { EventPayload } from '../../app/contract/events.ts';
 import { on } from '../bridge.ts';
-import { askDesk, deskStore, lockedStore, redo, undo } from '../state/desk-store.ts';
+import { deskStore, lockedStore, redo, undo } from '../state/desk-store.ts';
 import { holdKey } from '../state/held-key.ts';
 import { askForSearch } from '../state/lot-store.ts';
 import { notify } from '../state/notice-store.ts';
+import { chooseFleet } from '../state/other-fleet.ts';
 import { goTo, routeStore, screensInOrder } from '../state/route-store.ts';
-import { forgetShop } from '../state/shop-store.ts';
 import { lockNow } from '../state/sign-in-store.ts';
 import { lotText } from '../text/lot.ts';
 
@@ -15,19 +15,6 @@ import { lotText } from '../text/lot.ts';
 export type Help = 'keys' | 'about' | 'report';
 
 type Command = Exclude<EventPayload<'menu:chosen'>['command'], Help>;
-
-/** The person may also choose none, or the one that is open: only the program knows, and says so by the way. */
-async function chooseFleet(): Promise<void> {
-  let isAnother = false;
-  const stop = on('lot:all-changed', () => {
-    isAnother = true;
-  });
-  const isDone = await askDesk('fleet:choose', {});
-  stop();
-  if (!isDone || !isAnother) return;
-  forgetShop();
-  goTo({ screen: 'lot' });
-}
 
 function run(command: Command): void {
   // Nothing moves under the cover, or what is being typed there would be lost.

@@ -12,7 +12,7 @@ import { createStore, forgetStores, useStore } from './store.ts';
 export const deskStore = createStore<Desk | null>(null);
 /** The desk while it is locked, with the list of names; null while it is open. */
 export const lockedStore = createStore<Desk | null>(null);
-/** How often somebody else has signed in or out: what was drawn for one of them is not drawn on for the next. */
+/** How often somebody else has signed in or out, or another fleet was opened: what was drawn for the one is not drawn on for the next. */
 export const handOversStore = createStore(0);
 /** The instant of the last save that this window knows of; null before one. */
 export const savedAtStore = createStore<string | null>(null);
@@ -27,11 +27,16 @@ function receive(desk: Desk): void {
   const before = deskStore.read();
   const isLocked = desk.signIn.isLocked;
   if (!isLocked && before !== null && isSomebodyElse(before, desk)) {
-    forgetStores([deskStore, lockedStore, deskTroubleStore, handOversStore]);
-    handOversStore.update((count) => count + 1);
+    forgetAtTheDesk();
   }
   if (!isLocked || before === null) deskStore.set(desk);
   lockedStore.set(isLocked ? desk : null);
+}
+
+/** Drops all that the page holds but the desk itself, and draws anew: another person, or another fleet. */
+export function forgetAtTheDesk(): void {
+  forgetStores([deskStore, lockedStore, deskTroubleStore, handOversStore]);
+  handOversStore.update((count) => count + 1);
 }
 
 function isSomebodyElse(before: Desk, after: Desk): boolean {
@@ -67,7 +72,6 @@ export function followDesk(): () => void {
 type DeskChannel =
   | 'desk:set-person'
   | 'desk:set-theme'
-  | 'fleet:choose'
   | 'fleet:restore-trouble'
   | 'fleet:settle-trouble'
   | 'fleet:take-over'

@@ -120,11 +120,6 @@ export async function saveShopPart(part: ShopPartName): Promise<boolean> {
   return true;
 }
 
-/** Another fleet is open: what was typed over the settings of the earlier one does not belong to this one. */
-export function forgetShop(): void {
-  shopStore.update((state) => ({ ...state, view: null, drafts: noDrafts, problems: {}, discards: state.discards + 1 }));
-}
-
 /** Reads the settings again, once they have been read, when the program says that everything may be different. */
 export function followShop(): () => void {
   return on('lot:all-changed', () => {

@@ -25,6 +25,7 @@ const sentences: Readonly<Record<AppErrorCode, string>> = {
   'no-sheet': 'This sheet cannot be made yet.',
   'bad-archive': 'This archive was not opened.',
   'bad-attachment': 'This photograph or document cannot be shown.',
+  'not-done': 'This was not done.',
   'bad-list': 'This list cannot be read.',
   unexpected:
     'Something went wrong inside the program. What was saved before is safe; what you typed is still here. Try again, and start the program anew if it happens again.',

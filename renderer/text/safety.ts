@@ -31,7 +31,7 @@ export const safetyText = {
   troubles: 'Files that could not be used',
   noTroubles: 'Every file of the fleet reads as it was written.',
   troublesHint:
-    'A damaged file is moved aside unchanged and never deleted. Where a backup holds a good copy, look at what it would change, then put it back.',
+    'A damaged file is moved aside unchanged and never deleted; the rest of the fleet is open. Where a backup holds a good copy, look at what it would change, then put it back.',
   file: 'File',
   wrong: 'What is wrong, and where it is now',
   lastGood: 'Last good copy',
@@ -40,6 +40,8 @@ export const safetyText = {
   look: 'Look at the copy',
   lookAt: (what: string) => `Look at the copy of ${what}`,
   settle: 'Say no more of it',
+  settleTip: 'The file stays where it was moved to; only this message goes.',
+  settled: (fileName: string) => `Nothing more is said of ${fileName}. The file itself was kept.`,
   backups: 'Backups',
   noBackups: 'There is no backup yet. One is made each day the program is open, or now.',
   backUpNow: 'Make a backup now',

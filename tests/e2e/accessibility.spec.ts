@@ -156,14 +156,14 @@ for (const theme of themes) {
         await expectAccessible(page, 'setup for a technician');
       });
 
-      test('the dialogs: keys, and files that could not be read', async ({ page, program }) => {
+      test('the list of keys, and the files that could not be read', async ({ page, program }) => {
         await choose(page, theme);
         await page.keyboard.press('?');
         await expect(page.getByRole('dialog', { name: 'Keys' })).toBeVisible();
         await expectAccessible(page, 'the list of keys');
         await damageOne(program);
         await program.page.getByRole('button', { name: /could not be read$/ }).click();
-        await expect(program.page.getByRole('dialog', { name: 'Files that could not be read' })).toBeVisible();
+        await expect(program.page.getByRole('region', { name: /^Files that could not be used/ })).toBeVisible();
         await expectAccessible(program.page, 'the list of damaged files');
       });
     });

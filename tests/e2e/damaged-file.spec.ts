@@ -3,7 +3,7 @@
 import { readFile, rm, stat, truncate, writeFile } from 'node:fs/promises';
 import { userInfo } from 'node:os';
 import path from 'node:path';
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { makeShop, makeVehicle } from '../helpers/vehicle-maker.ts';
 import { add, expectSaved, goTo, lotRow, openVehicle } from './at-the-desk.ts';
 import { expect, launchProgram, type Program, test } from './fixtures.ts';
@@ -30,11 +30,22 @@ async function whileClosed(program: Program, damage: () => Promise<void>): Promi
   await program.start();
 }
 
-async function openTroubles(page: Page) {
+/** From the status line to the list on Safety copies. */
+async function openTroubles(page: Page): Promise<Locator> {
   await page.getByRole('button', { name: /could not be read$/ }).click();
-  const dialog = page.getByRole('dialog', { name: 'Files that could not be read' });
-  await expect(dialog).toBeVisible();
-  return dialog;
+  const troubles = page.getByRole('region', { name: /^Files that could not be used/ });
+  await expect(troubles).toBeVisible();
+  return troubles;
+}
+
+/** Looks at what the last good copy changes, then puts it back. */
+async function putBack(page: Page, trouble: Locator, effect: string): Promise<void> {
+  await trouble.getByRole('button', { name: /^Look at the copy of/ }).click();
+  const look = page.getByRole('dialog', { name: /^Look at the copy of/ });
+  await expect(look).toContainText(effect);
+  await look.getByRole('button', { name: 'Put this copy back' }).click();
+  await expect(look).toHaveCount(0);
+  await expect(trouble).toHaveCount(0);
 }
 
 test('two damaged files do not stop the rest; both come back from the backup of the day', async ({ program }) => {
@@ -53,18 +64,15 @@ test('two damaged files do not stop the rest; both come back from the backup of 
   await add(page, 'Add note', { Note: 'Written beside two damaged files.' });
   await expectSaved(page);
 
-  const dialog = await openTroubles(page);
-  await expect(dialog).toContainText('moved them aside unchanged; nothing was deleted');
-  const cut = dialog.getByRole('listitem').filter({ hasText: 'kept-cut.json' });
+  const troubles = await openTroubles(page);
+  await expect(troubles).toContainText('moved aside unchanged and never deleted');
+  const cut = troubles.getByRole('row').filter({ hasText: 'kept-cut.json' });
   await expect(cut).toContainText('The file is cut off: its end is missing.');
-  await expect(cut).toContainText(/last good copy \d{4}-\d\d-\d\d \d\d:\d\d/);
-  const zeroed = dialog.getByRole('listitem').filter({ hasText: 'kept-zeroed.json' });
+  await expect(cut).toContainText(/\d{4}-\d\d-\d\d \d\d:\d\d/);
+  const zeroed = troubles.getByRole('row').filter({ hasText: 'kept-zeroed.json' });
   await expect(zeroed).toContainText('The file holds nothing but zero bytes, as a power cut leaves it.');
-  await cut.getByRole('button', { name: /^Restore the last good copy/ }).click();
-  await expect(cut).toHaveCount(0);
-  await zeroed.getByRole('button', { name: /^Restore the last good copy/ }).click();
-  await expect(zeroed).toHaveCount(0);
-  await dialog.getByRole('button', { name: 'Close' }).click();
+  await putBack(page, cut, 'It comes back as the copy has it.');
+  await putBack(page, zeroed, 'It comes back as the copy has it.');
   await expect(page.getByRole('button', { name: /could not be read$/ })).toHaveCount(0);
 
   await goTo(page, 'Lot');
@@ -91,10 +99,10 @@ test('a file of a newer version stays as it is, and the person is told', async (
   const { page } = program;
   await expect(lotRow(page, 'D-1')).toBeVisible();
   await expect(lotRow(page, 'D-4')).toHaveCount(0);
-  const dialog = await openTroubles(page);
-  await expect(dialog.getByRole('listitem')).toContainText('This was written by a newer version of the program');
-  await expect(dialog.getByRole('listitem')).toContainText('It has not been touched.');
-  await expect(dialog.getByRole('button', { name: /^Restore/ })).toHaveCount(0);
+  const newer = (await openTroubles(page)).getByRole('row').filter({ hasText: 'kept-newer.json' });
+  await expect(newer).toContainText('This was written by a newer version of the program');
+  await expect(newer).toContainText('It has not been touched.');
+  await expect(newer.getByRole('button')).toHaveCount(0);
   await page.keyboard.press('Escape');
   // Also after the rest was worked on and the program was closed.
   await openVehicle(page, 'D-1');
@@ -107,11 +115,8 @@ test('settings that cannot be read do not stop the fleet either', async ({ progr
   await whileClosed(program, () => truncate(path.join(program.fleetFolder, 'shop.json'), 40));
   const { page } = program;
   await expect(lotRow(page, 'D-1')).toBeVisible();
-  const dialog = await openTroubles(page);
-  const shop = dialog.getByRole('listitem').filter({ hasText: 'shop.json' });
-  await shop.getByRole('button', { name: /^Restore the last good copy/ }).click();
-  await expect(shop).toHaveCount(0);
-  await dialog.getByRole('button', { name: 'Close' }).click();
+  const shop = (await openTroubles(page)).getByRole('row').filter({ hasText: 'shop.json' });
+  await putBack(page, shop, 'There is nothing of it now.');
   await goTo(page, 'Setup');
   await expect(page.getByRole('form', { name: 'Dealer' }).getByLabel('Name *')).toHaveValue('Test yard');
 });

@@ -25,8 +25,11 @@ export interface Program {
 }
 
 interface ProgramOptions {
-  /** The fleet to open: a copy of the sample fleet, an empty folder, or what `lay` writes into the folder it is given. */
-  fleet: 'sample' | 'empty' | { lay(folder: string): Promise<void> };
+  /**
+   * The fleet to open: a copy of the sample fleet, an empty folder, or what `lay` writes into the folder it is given. 'first-start': none is
+   * named, and the program opens the one of its data folder.
+   */
+  fleet: 'sample' | 'empty' | 'first-start' | { lay(folder: string): Promise<void> };
   /** More arguments for the program. */
   programArgs: string[];
   /** Errors that the test provokes on purpose; all others make it fail. */
@@ -49,7 +52,7 @@ function ground(): Ground {
   return JSON.parse(found) as Ground;
 }
 
-async function layFleet(fleet: ProgramOptions['fleet'], fleetFolder: string): Promise<void> {
+async function layFleet(fleet: Exclude<ProgramOptions['fleet'], 'first-start'>, fleetFolder: string): Promise<void> {
   if (fleet === 'sample') {
     await cp(path.join(ground().projectFolder, 'sample-fleet', 'current'), fleetFolder, { recursive: true });
     return;
@@ -88,13 +91,15 @@ export async function launchProgram(folders: {
   fleetFolder: string;
   dataFolder: string;
   args?: readonly string[];
+  /** False: the program finds the fleet by itself. */
+  isNamed?: boolean;
 }): Promise<Program> {
   const { executablePath, args: runtimeArgs } = ground();
   const args = [
     ...runtimeArgs,
     '--await-driver',
     `--user-data-dir=${folders.dataFolder}`,
-    `--fleet=${folders.fleetFolder}`,
+    ...(folders.isNamed === false ? [] : [`--fleet=${folders.fleetFolder}`]),
     ...(folders.args ?? []),
   ];
   const errors: string[] = [];
@@ -143,10 +148,11 @@ export const test = base.extend<ProgramOptions & { program: Program }>({
 
   program: async ({ fleet, programArgs, expectedErrors }, use, testInfo) => {
     const folder = await mkdtemp(path.join(tmpdir(), 'lotwright-e2e-'));
-    const fleetFolder = path.join(folder, 'fleet');
     const dataFolder = path.join(folder, 'data');
-    await layFleet(fleet, fleetFolder);
-    const program = await launchProgram({ fleetFolder, dataFolder, args: programArgs });
+    const isNamed = fleet !== 'first-start';
+    const fleetFolder = isNamed ? path.join(folder, 'fleet') : path.join(dataFolder, 'sample-fleet');
+    if (isNamed) await layFleet(fleet, fleetFolder);
+    const program = await launchProgram({ fleetFolder, dataFolder, args: programArgs, isNamed });
     try {
       await use(program);
       if (testInfo.status !== testInfo.expectedStatus && !program.page.isClosed()) {

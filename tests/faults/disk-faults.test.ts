@@ -7,6 +7,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { writeFileAtomically } from '../../app/storage/atomic-file.ts';
+import { copySampleFleet } from '../../app/storage/copy-sample-fleet.ts';
+import { prepareSample } from '../../app/storage/exchange-sample.ts';
 import type { FleetStore } from '../../app/storage/fleet-store.ts';
 import { contentsOf, fleetOf, openForTest, tempFolder, textOf, unwrapped } from '../storage/fleet-fixture.ts';
 import { aVehicle } from '../storage/fleet-records-fixture.ts';
@@ -60,6 +62,19 @@ describe('a full disk', () => {
     await rm(join(folder, 'filler'));
     unwrapped(await writeFileAtomically(path, big));
     expect((await readFile(path)).equals(big)).toBe(true);
+  });
+
+  it('lets no new copy of the sample take the place of the one that was worked in', async (context) => {
+    const folder = await smallDisk(256);
+    if (folder === null) return context.skip('Needs the superuser and tmpfs to make a small disk.');
+    const shipped = await fleetOf(['abcd', 'efgh']);
+    const copy = join(folder, 'sample-fleet');
+    unwrapped(await copySampleFleet(shipped, copy));
+    await fillUp(folder, 4096);
+    const before = await contentsOf(copy);
+    expect(await prepareSample(shipped, copy)).toMatchObject({ error: { code: 'no-space' } });
+    expect(await contentsOf(copy)).toEqual(before);
+    expect((await readdir(folder)).sort()).toEqual(['filler', 'sample-fleet']);
   });
 
   it('refuses saves and backups, keeps the fleet as it was, and saves again when there is room', async (context) => {

@@ -61,6 +61,7 @@ export async function openTestDesk(existingFolder?: string, startsOn = testToday
       },
       notice: null,
     },
+    sample: { shipped: join(folder, 'shipped'), copy: join(folder, 'sample-fleet') },
     vaultMaking: { cost: { N: 16, r: 1, p: 1 }, rsaBits: 1024 },
     keyCost: { N: 16, r: 1, p: 1 },
     fontsFolder: join(import.meta.dirname, '..', '..', 'app', 'printing', 'fonts'),

@@ -119,7 +119,7 @@ describe('a vault put back from a backup', () => {
     const file = join(desk.folder, 'fleet', 'vault.json');
     await writeFile(file, 'not a vault');
     desk = await openTestDesk(desk.folder);
-    const { troubles } = await desk.ask('desk:read', {});
+    const { troubles } = await desk.ask('safety:read', {});
     expect(await desk.ask('vault:state', {})).not.toMatchObject({ state: 'locked' });
     const trouble = troubles.find(({ fileName }) => fileName === 'vault.json');
     if (!trouble) throw new Error('Nothing is said of the damaged vault.');

@@ -10,11 +10,12 @@ export const fieldsThatLeave: Readonly<
 > = {
   'desk:read': {
     '': {
-      all: 'appVersion canTakeOver fleetName isSample lastBackupAt readOnlyReason redo seesMoney theme today undo',
+      all: 'appVersion canTakeOver fleetName isSample lastBackupAt readOnlyReason redo seesMoney theme today troubleCount undo',
     },
     'fundingPlans[]': { money: 'id name' },
     'people[]': { all: 'id isActive name role secretForm' },
     person: { all: 'id name role' },
+    sample: { all: 'canOpen isOwnCopy wayBack' },
     'shop.checklist[]': { all: 'id isActive stage staleAfter[] title who' },
     'shop.codeKinds[]': { all: 'advice id isActive lockOutMinutes name needs[] source triesAllowed' },
     'shop.codeKinds[].codeForm': { all: 'characters lengths[]' },
@@ -30,7 +31,6 @@ export const fieldsThatLeave: Readonly<
     'shop.inspection.schemes[].rules[]': { all: 'fromModelYear fuels[] remark source sourceDated toModelYear' },
     'shop.supportRanges[]': { all: 'highestVolts lowestVolts make source' },
     signIn: { all: 'adds[] isLocked managerHasSecret moneyNeedsSignIn signedInId trouble wantsSignIn' },
-    'troubles[]': { all: 'fileName id lastGoodCopyAt sentence' },
   },
   'lot:read': {
     '[]': { asking: 'askingCents', all: 'boughtOn holdingGates id isReady' },

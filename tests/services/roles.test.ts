@@ -101,6 +101,10 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'safety:restore-vehicle': 'M',
   'safety:choose-second': 'M',
   'safety:leave-second': 'M',
+  'sample:open': 'M',
+  'sample:leave': 'M',
+  'sample:begin-again': 'M',
+  'sample:show-put-aside': 'M',
 };
 
 let desk: TestDesk;

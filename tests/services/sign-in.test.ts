@@ -75,7 +75,7 @@ describe('a shop that wants signing in', () => {
   it('shows a locked desk the list of names and nothing of a record, a file or the settings', async () => {
     await desk.ask('people:lock', {});
     const locked = await desk.ask('desk:read', {});
-    expect(locked).toMatchObject({ shop: null, troubles: [], undo: null, redo: null, seesMoney: false });
+    expect(locked).toMatchObject({ shop: null, troubleCount: 0, undo: null, redo: null, seesMoney: false });
     expect(locked.people.map(({ name, secretForm }) => [name, secretForm])).toEqual([
       ['Manager', 'pass-phrase'],
       ['Una Technician', 'pin'],

@@ -1,6 +1,7 @@
 // Files that could not be used: which, why, where they are now, and the last good copy of each.
 import type { SafetyView } from '../../../app/contract/safety-view.ts';
 import { askDesk } from '../../state/desk-store.ts';
+import { notify } from '../../state/notice-store.ts';
 import { showMoment } from '../../text/instant.ts';
 import { safetyText as text } from '../../text/safety.ts';
 import { Button } from '../../ui/button.tsx';
@@ -17,8 +18,10 @@ export function TroubleTable({
   readonly onSettled: () => void;
   readonly isReadOnly: boolean;
 }) {
-  const settle = async (id: string) => {
-    if (await askDesk('fleet:settle-trouble', { id })) onSettled();
+  const settle = async (id: string, fileName: string) => {
+    if (!(await askDesk('fleet:settle-trouble', { id }))) return;
+    notify('done', text.settled(fileName));
+    onSettled();
   };
   return (
     <section className="safety-section" aria-labelledby="safety-troubles">
@@ -53,7 +56,12 @@ export function TroubleTable({
                     </Button>
                   )}
                   {!isReadOnly && quarantinedAs !== null && (
-                    <Button kind="quiet" label={`${text.settle}: ${fileName}`} onPress={() => void settle(id)}>
+                    <Button
+                      kind="quiet"
+                      tip={text.settleTip}
+                      label={`${text.settle}: ${fileName}`}
+                      onPress={() => void settle(id, fileName)}
+                    >
                       {text.settle}
                     </Button>
                   )}

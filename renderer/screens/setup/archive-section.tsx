@@ -1,10 +1,8 @@
 // Saving the whole fleet as one file, and opening such a file as a fleet of its own.
 import { useState } from 'react';
 import { ask } from '../../bridge.ts';
-import { takeDesk } from '../../state/desk-store.ts';
 import { notify } from '../../state/notice-store.ts';
-import { goTo } from '../../state/route-store.ts';
-import { forgetShop } from '../../state/shop-store.ts';
+import { beginOnOtherFleet } from '../../state/other-fleet.ts';
 import { archiveText as text } from '../../text/archive.ts';
 import { errorSentence } from '../../text/errors.ts';
 import { Button } from '../../ui/button.tsx';
@@ -23,10 +21,7 @@ async function write(withKeys: boolean): Promise<void> {
 async function open(): Promise<void> {
   const answer = await ask('archive:open', {});
   if (!answer.ok) return notify('problem', errorSentence(answer.error));
-  takeDesk(answer.value.desk);
-  if (!answer.value.isOpened) return;
-  forgetShop();
-  goTo({ screen: 'lot' });
+  if (answer.value.isOpened) beginOnOtherFleet(answer.value.desk);
 }
 
 export function ArchiveSection() {

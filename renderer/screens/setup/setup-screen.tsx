@@ -21,6 +21,7 @@ import { ChecklistSection } from './checklist-section.tsx';
 import { CodeKindsSection } from './code-kinds-section.tsx';
 import { DealerSection } from './dealer-section.tsx';
 import { CodesAfterSaleSection, FilingSection } from './filing-section.tsx';
+import { FleetsSection } from './fleets-section.tsx';
 import { FundingSection } from './funding-section.tsx';
 import { InspectionSection } from './inspection-section.tsx';
 import { OwnSecretSection } from './own-secret-section.tsx';
@@ -151,7 +152,10 @@ function Sections({ desk }: { readonly desk: Desk }) {
         </div>
       </div>
       <VaultSection desk={desk} />
-      <ArchiveSection />
+      <div className="setup-columns">
+        <FleetsSection desk={desk} />
+        <ArchiveSection />
+      </div>
       <RulePackSection {...section} kept={shop.rulePacks} today={desk.today} />
     </>
   );

@@ -4,6 +4,7 @@ import './sign-in.css';
 import { useEffect, useRef, useState } from 'react';
 import type { Desk } from '../../../app/contract/views.ts';
 import { askDesk } from '../../state/desk-store.ts';
+import { chooseFleet } from '../../state/other-fleet.ts';
 import { bringBackKeys } from '../../state/sign-in-store.ts';
 import { signInText as text } from '../../text/sign-in.ts';
 import { Button } from '../../ui/button.tsx';
@@ -17,7 +18,7 @@ function Trouble({ sentence }: { readonly sentence: string }) {
       <p>{text.troubleWayOut}</p>
       {refusal !== '' && <p>{refusal}</p>}
       <div className="sign-in-foot">
-        <Button onPress={() => void askDesk('fleet:choose', {})}>{text.otherFleet}</Button>
+        <Button onPress={() => void chooseFleet()}>{text.otherFleet}</Button>
         <Button kind="main" onPress={async () => setRefusal((await bringBackKeys()) ?? '')}>
           {text.bringBack}
         </Button>
