@@ -13,13 +13,20 @@ export type DialogProps = {
   readonly isWide?: boolean;
 };
 
+/** Words alone, and more of them than there is room for: only by taking the focus can they be scrolled by keyboard. */
+function needsKeysToScroll(body: HTMLElement): boolean {
+  return body.scrollHeight > body.clientHeight && body.querySelector('a, button, input, select, textarea') === null;
+}
+
 export function Dialog({ title, onClose, children, footer, isWide = false }: DialogProps) {
   const titleId = useId();
   const element = useRef<HTMLDialogElement>(null);
+  const body = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const dialog = element.current;
     const before = document.activeElement;
     if (dialog !== null && !dialog.open) dialog.showModal();
+    if (body.current !== null && needsKeysToScroll(body.current)) body.current.tabIndex = 0;
     return () => {
       dialog?.close();
       if (before instanceof HTMLElement && before.isConnected) before.focus();
@@ -41,7 +48,9 @@ export function Dialog({ title, onClose, children, footer, isWide = false }: Dia
       <h2 id={titleId} className="dialog-title">
         {title}
       </h2>
-      <div className="dialog-body">{children}</div>
+      <div ref={body} className="dialog-body">
+        {children}
+      </div>
       {footer !== null && (
         <div className="dialog-foot">{footer ?? <Button onPress={onClose}>{commonText.close}</Button>}</div>
       )}
