@@ -27,6 +27,8 @@ export const safetyViewSchema = z.strictObject({
         reason: backupReasonSchema,
         where: z.enum(['fleet', 'second']),
         vehicleCount: z.int(),
+        /** Photographs and documents of its vehicles that were not kept with it. */
+        attachmentsNotHeld: z.int(),
         isGood: z.boolean(),
       }),
     )

@@ -1,10 +1,9 @@
 // Adding a photograph or document to a vehicle, reading and opening one. The bytes are on the disk before the record names them.
-import { basename } from 'node:path';
 import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { ok } from '../domain/shared/result.ts';
 import { type Attachment, attachmentFileName } from '../domain/vehicle/attachment.ts';
 import { readersAtFirst, shownFileName, whyNotAdded, withAttachment } from '../domain/vehicle/attachment-rules.ts';
-import { attachmentPath, readAttachmentFile } from '../storage/attachment-files.ts';
+import { attachmentPath } from '../storage/attachment-files.ts';
 import { contentHash } from '../storage/content-hash.ts';
 import { pathIn } from '../storage/fleet-folder.ts';
 import { isCopyOfPicture, judgeAttachment } from '../storage/judge-attachment.ts';
@@ -88,11 +87,10 @@ const sentences = {
 } as const;
 
 async function readChecked(context: DeskContext, vehicleId: string, fileName: string) {
-  const path = pathIn(context.store.folder, attachmentPath(vehicleId, fileName));
-  const read = await readAttachmentFile(path, fileName);
-  return typeof read === 'string'
-    ? refuse('bad-attachment', sentences[read])
-    : ok({ path, bytes: new Uint8Array(read) });
+  const read = await context.store.readAttachment(vehicleId, fileName);
+  if (typeof read !== 'string') return ok(new Uint8Array(read));
+  context.deps.emit('desk:changed', context.desk());
+  return refuse('bad-attachment', sentences[read]);
 }
 
 export async function readAttachment(
@@ -106,10 +104,10 @@ export async function readAttachment(
   const copySha256 = { small: smallSha256, print: printSha256, whole: null }[size];
   if (copySha256 !== null) {
     const copy = await readChecked(context, id, attachmentFileName(copySha256, 'jpeg'));
-    if (copy.ok) return ok({ bytes: copy.value.bytes, kind: 'jpeg' });
+    if (copy.ok) return ok({ bytes: copy.value, kind: 'jpeg' });
   }
   const whole = await readChecked(context, id, attachmentFileName(sha256, kind));
-  return whole.ok ? ok({ bytes: whole.value.bytes, kind }) : whole;
+  return whole.ok ? ok({ bytes: whole.value, kind }) : whole;
 }
 
 export async function openAttachment(
@@ -118,9 +116,9 @@ export async function openAttachment(
 ): Answer<ChannelOutput<'attachment:open'>> {
   const attachment = visibleAttachment(context, id, attachmentId);
   if (attachment === null) return refuse('not-found');
-  const read = await readChecked(context, id, attachmentFileName(attachment.sha256, attachment.kind));
+  const fileName = attachmentFileName(attachment.sha256, attachment.kind);
+  const read = await readChecked(context, id, fileName);
   if (!read.ok) return read;
-  const opened = await context.deps.outside.openFile(read.value.path);
-  if (opened) return ok({});
-  return refuse('bad-attachment', `No program on this computer opened it; its file is ${basename(read.value.path)}.`);
+  const opened = await context.deps.outside.openFile(pathIn(context.store.folder, attachmentPath(id, fileName)));
+  return opened ? ok({}) : refuse('bad-attachment', `No program on this computer opened it; its file is ${fileName}.`);
 }

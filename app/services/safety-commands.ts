@@ -86,6 +86,13 @@ export async function previewTrouble(
       const told = changes.map((what) => ({ what, from: 'as they are now', to: 'as they were then' }));
       return ok({ what: 'Settings', effect, changes: told, isShortened: false });
     }
+    case 'attachments':
+      return ok({
+        what: `${nameOf(value.vehicle)}: ${value.names.join(', ')}`,
+        effect: 'comes',
+        changes: [],
+        isShortened: false,
+      });
     case 'other':
       return ok({ what: value.fileName, effect: 'comes', changes: [], isShortened: false });
   }

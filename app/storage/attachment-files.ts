@@ -1,10 +1,12 @@
 // The files of photographs and documents in the fleet folder, each named by the hash of its bytes. Writes a file once and never changes
 // one; knows nothing of who may see what.
-import { chmod, mkdir, readFile } from 'node:fs/promises';
+import { chmod, mkdir, readdir, readFile, unlink } from 'node:fs/promises';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
-import { isThere, syncFolder, writeFileAtomically } from './atomic-file.ts';
+import { attachmentFiles } from '../domain/vehicle/attachment.ts';
+import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { isThere, syncFolder, tempFilePattern, writeFileAtomically } from './atomic-file.ts';
 import { contentHash } from './content-hash.ts';
-import { pathIn } from './fleet-folder.ts';
+import { namesIn, pathIn } from './fleet-folder.ts';
 import { problemFromError, type StorageProblem, systemCode } from './storage-problem.ts';
 
 export const attachmentsFolder = 'attachments';
@@ -14,6 +16,41 @@ export type AttachmentFile = { readonly name: string; readonly bytes: Uint8Array
 
 export function attachmentPath(vehicleId: string, fileName: string): string {
   return `${attachmentsFolder}/${vehicleId}/${fileName}`;
+}
+
+const pathPattern = /^attachments\/([a-z0-9-]+)\/([0-9a-f]{64}\.(?:jpg|png|pdf))$/;
+
+/** The vehicle and the file's name; null for every path that this program does not give. */
+export function attachmentPlace(path: string): { readonly vehicleId: string; readonly fileName: string } | null {
+  const [, vehicleId, fileName] = pathPattern.exec(path) ?? [];
+  return vehicleId === undefined || fileName === undefined ? null : { vehicleId, fileName };
+}
+
+/** Paths of all that a record names: as given, small and for sheets. */
+export function attachmentPathsOf({ id, attachments }: Pick<Vehicle, 'id' | 'attachments'>): readonly string[] {
+  return attachments.flatMap((attachment) => attachmentFiles(attachment).map((name) => attachmentPath(id, name)));
+}
+
+/** Paths of all that lie in `root` under names of this program, whatever is in them. */
+export async function listAttachmentPaths(root: string): Promise<string[]> {
+  try {
+    const names = await readdir(pathIn(root, attachmentsFolder), { recursive: true });
+    const paths = names.map((name) => `${attachmentsFolder}/${name.replaceAll('\\', '/')}`);
+    return paths.filter((path) => attachmentPlace(path) !== null).sort();
+  } catch (error) {
+    if (systemCode(error) === 'ENOENT') return [];
+    throw error;
+  }
+}
+
+/** Temp files of a killed process. What they were to become, no record names. */
+export async function removeUnfinishedAttachments(root: string): Promise<void> {
+  for (const vehicleId of await namesIn(pathIn(root, attachmentsFolder))) {
+    const folder = pathIn(root, `${attachmentsFolder}/${vehicleId}`);
+    for (const name of await namesIn(folder).catch(() => []))
+      if (tempFilePattern.test(name) && claimedHash(name.replace(tempFilePattern, '')) !== null)
+        await unlink(pathIn(folder, name));
+  }
 }
 
 /** The hash that a file's name claims; null for every name this program does not give. */
@@ -35,7 +72,7 @@ export async function readAttachmentFile(path: string, fileName: string): Promis
 }
 
 /** Makes a folder inside one that is there: never the whole way to a drive that has gone. */
-async function makeFolder(path: string): Promise<void> {
+export async function makeFolder(path: string): Promise<void> {
   await mkdir(path).catch((error: unknown) => {
     if (systemCode(error) !== 'EEXIST') throw error;
   });

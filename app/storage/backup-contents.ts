@@ -5,6 +5,7 @@ import { z } from 'zod';
 import { type BackupName, backupReasonSchema, readBackupName } from '../domain/backup/backup-name.ts';
 import { instantSchema } from '../domain/shared/day.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
+import { attachmentPlace } from './attachment-files.ts';
 import { contentHash } from './content-hash.ts';
 import { namesIn, pathIn, shopFile, vehicleIdOf } from './fleet-folder.ts';
 import { isOtherFile } from './other-files.ts';
@@ -41,6 +42,15 @@ const contentsSchema = z
     ),
     /** Files that were known but damaged or missing when it was made. */
     missing: z.array(z.string()),
+    /** Photographs and documents that its records name, and whether the store beside the backups held them then. Earlier backups had none. */
+    attachments: z
+      .array(
+        z.strictObject({
+          path: z.string().refine((path) => attachmentPlace(path) !== null, 'No photograph or document has this path.'),
+          isHeld: z.boolean(),
+        }),
+      )
+      .default([]),
   })
   .refine((contents) => contents.files.length === contents.fileCount, 'The number of files is not what it says.');
 export type BackupContents = z.infer<typeof contentsSchema>;

@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import type { Shop } from '../domain/fleet/shop.ts';
 import { fail, ok } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { vehicleOfAttachments } from './attachment-troubles.ts';
 import { readBackupBytes, readBackupRecord, readContents } from './backup-contents.ts';
 import { idFromFile, isFolder, pathIn, shopFile, vehicleFile, vehicleIdOf } from './fleet-folder.ts';
 import type { Outcome } from './fleet-records.ts';
@@ -11,11 +12,13 @@ import type { StoreParts } from './fleet-store.ts';
 import { isOtherFile } from './other-files.ts';
 import { readRecord } from './record-file.ts';
 import { type DamagedFile, heldPaths, readBackup } from './restore.ts';
+import { attachmentsToComeBack } from './restore-attachments.ts';
 
 /** What the last good copy of a bad or missing file holds. */
 export type CopyLook =
   | { readonly kind: 'vehicle'; readonly present: Vehicle | null; readonly copy: Vehicle }
   | { readonly kind: 'shop'; readonly present: Shop | null; readonly copy: Shop }
+  | { readonly kind: 'attachments'; readonly vehicle: Vehicle; readonly names: readonly string[] }
   | { readonly kind: 'other'; readonly fileName: string };
 
 export type BackupLook = {
@@ -78,6 +81,12 @@ export class BackupLooks {
     const trouble = state.troubles.find((candidate) => candidate.id === troubleId);
     if (!trouble?.lastGoodCopy) return fail({ code: 'not-found', detail: `No good copy is known for ${troubleId}.` });
     const present = (id: string) => records.vehicles.get(id)?.data ?? null;
+    const withAttachments = records.vehicles.get(vehicleOfAttachments(trouble) ?? '')?.data;
+    if (withAttachments) {
+      const names = await attachmentsToComeBack(this.#parts, withAttachments);
+      if (names.length > 0) return ok({ kind: 'attachments', vehicle: withAttachments, names });
+      return fail({ code: 'damaged', detail: `No store holds a good copy for ${withAttachments.id}.` });
+    }
     const { backupId } = trouble.lastGoodCopy;
     const path = recordOf(trouble);
     if (backupId === null || path === null) {

@@ -2,6 +2,7 @@
 import { type BackupReason, readBackupName } from '../domain/backup/backup-name.ts';
 import { type BackupEntry, backupsToRemove } from '../domain/backup/retention.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
+import { topUpStore } from './attachment-store.ts';
 import { type BackupFile, backupNames, readContents } from './backup-contents.ts';
 import { type BackupPlaces, backupPlaces, listPlaces, readySecondPlace } from './backup-places.ts';
 import {
@@ -30,6 +31,8 @@ export type BackupSummary = {
   readonly madeAt: string;
   readonly where: 'fleet' | 'second';
   readonly vehicleCount: number;
+  /** Photographs and documents of its vehicles that the store did not hold when it was made. */
+  readonly attachmentsNotHeld: number;
   /** Its table of contents reads and counts right; the files are checked when it is used. */
   readonly isGood: boolean;
 };
@@ -43,6 +46,10 @@ export type BackupSource = {
   /** What else is to be kept, as it is when it is asked. */
   readonly otherFiles: () => Promise<readonly FileToKeep[]>;
   readonly missing: () => readonly string[];
+  /** Paths of the photographs and documents that the records name. */
+  readonly attachments: () => readonly string[];
+  /** Told of files that are not what their names say. */
+  readonly noteDamaged: (paths: readonly string[]) => void;
   /** Backups that hold the last good copy of something damaged. */
   readonly neededIds: () => ReadonlySet<string>;
   /** Awaited between the files of the backup of the day, which nobody waits for. */
@@ -107,8 +114,20 @@ export class FleetBackups {
     if (refusal) return fail(refusal);
     const madeAt = this.source.clock();
     const all = [...files, ...(await this.source.otherFiles())];
-    const plan = { reason, madeAt, madeFrom: fleetFolder, files: all, missing: this.source.missing(), givesWay };
-    const made = await makeBackup(first, plan);
+    // What cannot be copied there does not keep the records from being kept: the backup says which files it lacks.
+    const toppedUp = await topUpStore([fleetFolder], first, givesWay);
+    if (toppedUp.ok) this.source.noteDamaged(toppedUp.value.bad);
+    const missing = this.source.missing();
+    const attachments = this.source.attachments();
+    const made = await makeBackup(first, {
+      reason,
+      madeAt,
+      madeFrom: fleetFolder,
+      files: all,
+      missing,
+      attachments,
+      givesWay,
+    });
     if (!made.ok) return made;
     const id = made.value;
     const removed = await this.tidy(first);
@@ -124,6 +143,7 @@ export class FleetBackups {
     const ready = await readySecondPlace(second.folder, second.place);
     if (!ready.ok) return ready;
     await removeUnfinished(second.place).catch(() => undefined);
+    await topUpStore([this.places.fleetFolder, this.places.first], second.place, givesWay);
     const repeated = await repeatBackup(this.places.first, id, second.place, givesWay);
     if (repeated.ok) await this.tidy(second.place);
     return repeated;
@@ -154,7 +174,8 @@ export class FleetBackups {
         const contents = await readContents(place, name.id);
         const { id, reason, madeAt } = name;
         const vehicleCount = contents.ok ? contents.value.vehicleCount : 0;
-        summaries.push({ id, reason, madeAt, where, vehicleCount, isGood: contents.ok });
+        const attachmentsNotHeld = contents.ok ? contents.value.attachments.filter(({ isHeld }) => !isHeld).length : 0;
+        summaries.push({ id, reason, madeAt, where, vehicleCount, attachmentsNotHeld, isGood: contents.ok });
       }
       return ok(summaries.reverse());
     } catch (error) {

@@ -3,6 +3,7 @@
 import { readFile } from 'node:fs/promises';
 import { fail, ok } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { vehicleOfAttachments } from './attachment-troubles.ts';
 import { readBackupBytes, readBackupRecord } from './backup-contents.ts';
 import type { FileTrouble } from './file-trouble.ts';
 import { idFromFile, pathIn, shopFile, vehicleFile } from './fleet-folder.ts';
@@ -14,6 +15,7 @@ import { isOtherFile, putBackOtherFile } from './other-files.ts';
 import { markSettled } from './quarantine.ts';
 import { readRecord } from './record-file.ts';
 import { putBack, putBackOthers, putVehicleBack, type RestoreCounts, readBackup, revisionAfter } from './restore.ts';
+import { putBackAttachments } from './restore-attachments.ts';
 
 export type RestoreDone = RestoreCounts & {
   /** Files that are no records and were gone, put back. */
@@ -51,6 +53,11 @@ export class FleetRestore {
     const held = { place: place.value, id: backupId, others };
     const otherFiles = await putBackOthers(this.parts, held, (id) => records.vehicles.has(id));
     if (!otherFiles.ok) return otherFiles;
+    const attachments = await putBackAttachments(
+      this.parts,
+      [...records.vehicles.values()].map(({ data }) => data),
+    );
+    if (!attachments.ok) return attachments;
     const paths = backup.value.vehicles.map((copy) => vehicleFile(copy.data.id));
     await this.settleFor(new Set(backup.value.shop ? [...paths, shopFile] : paths));
     return ok({ ...counts.value, otherFiles: otherFiles.value, undoBackupId: snapshot.value.id });
@@ -72,6 +79,8 @@ export class FleetRestore {
   async lastGood(troubleId: string, telling: Telling): Outcome<null> {
     const trouble = this.parts.state.troubles.find((candidate) => candidate.id === troubleId);
     if (!trouble?.lastGoodCopy) return fail({ code: 'not-found', detail: `No good copy is known for ${troubleId}.` });
+    const withAttachments = vehicleOfAttachments(trouble);
+    if (withAttachments !== null) return this.attachmentsBack(withAttachments);
     const { backupId } = trouble.lastGoodCopy;
     const path = recordOf(trouble);
     const restored =
@@ -123,7 +132,17 @@ export class FleetRestore {
     const snapshot = await backups.make('before-restore');
     if (!snapshot.ok) return snapshot;
     const written = await putVehicleBack(records, history, copy, telling);
-    return written.ok ? ok(snapshot.value.id) : written;
+    if (!written.ok) return written;
+    const attachments = await putBackAttachments(this.parts, [copy.data]);
+    return attachments.ok ? ok(snapshot.value.id) : attachments;
+  }
+
+  private async attachmentsBack(vehicleId: string): Outcome<null> {
+    const vehicle = this.parts.records.vehicles.get(vehicleId)?.data;
+    if (!vehicle) return fail({ code: 'not-found', detail: `There is no vehicle ${vehicleId}.` });
+    const done = await putBackAttachments(this.parts, [vehicle]);
+    if (!done.ok || done.value > 0) return done.ok ? ok(null) : done;
+    return fail({ code: 'damaged', detail: `No store holds a good copy for ${vehicleId}.` });
   }
 
   /** After records are back in place, what was said about their damaged files is settled. */

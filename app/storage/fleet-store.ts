@@ -3,10 +3,18 @@ import type { BackupReason } from '../domain/backup/backup-name.ts';
 import type { Shop } from '../domain/fleet/shop.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
-import { type AttachmentFile, writeAttachmentFiles } from './attachment-files.ts';
+import {
+  type AttachmentFile,
+  type AttachmentRead,
+  attachmentPath,
+  readAttachmentFile,
+  writeAttachmentFiles,
+} from './attachment-files.ts';
+import { vehicleOfAttachments } from './attachment-troubles.ts';
 import { BackupLooks } from './backup-look.ts';
 import type { BadFile, FileTrouble } from './file-trouble.ts';
 import type { BackupMade, BackupSummary, FleetBackups } from './fleet-backups.ts';
+import { pathIn } from './fleet-folder.ts';
 import type { FleetHistory, Telling } from './fleet-history.ts';
 import { type FleetLock, type LockHolder, refreshEveryMilliseconds } from './fleet-lock.ts';
 import type { FleetRecords, Outcome } from './fleet-records.ts';
@@ -54,6 +62,8 @@ export type StoreState = {
   readOnly: ReadOnlyReason | null;
   troubles: readonly FileTrouble[];
   areTroublesStale: boolean;
+  /** Paths of photographs and documents that were read and found gone or not to be what their names say. */
+  readonly badAttachments: Set<string>;
 };
 
 export class FleetStore {
@@ -117,8 +127,13 @@ export class FleetStore {
 
   /** `baseRevision` is the revision the change was based on; 0 for a new vehicle. `telling` goes into its history first. */
   saveVehicle(vehicle: Vehicle, baseRevision: number, telling: Telling): Outcome<Kept<Vehicle>> {
-    const { history, records } = this.parts;
-    const save = () => records.saveVehicle(vehicle, baseRevision, history.announcing(vehicle.id, telling));
+    const { history, records, state } = this.parts;
+    const save = async () => {
+      const saved = await records.saveVehicle(vehicle, baseRevision, history.announcing(vehicle.id, telling));
+      // A photograph that has gone may be what was taken off.
+      if (state.troubles.some((trouble) => vehicleOfAttachments(trouble) === vehicle.id)) state.areTroublesStale = true;
+      return saved;
+    };
     return this.change(save, records.vehicles.has(vehicle.id) ? 'at-once' : 'when-whole');
   }
 
@@ -127,8 +142,23 @@ export class FleetStore {
     const { folder, guard } = this.parts;
     return this.change(async () => {
       const refusal = await guard();
-      return refusal ? fail(refusal) : writeAttachmentFiles(folder, vehicleId, files);
-    });
+      if (refusal) return fail(refusal);
+      for (const { name } of files) this.parts.state.badAttachments.delete(attachmentPath(vehicleId, name));
+      return writeAttachmentFiles(folder, vehicleId, files);
+    }, 'at-once');
+  }
+
+  /** The bytes of one file, known to be what its name says. What has gone or is not is told among the troubles from now on. */
+  async readAttachment(vehicleId: string, fileName: string): Promise<AttachmentRead> {
+    const path = attachmentPath(vehicleId, fileName);
+    const read = await readAttachmentFile(pathIn(this.folder, path), fileName);
+    const { badAttachments } = this.parts.state;
+    const isBad = typeof read === 'string';
+    if (isBad === badAttachments.has(path)) return read;
+    if (isBad) badAttachments.add(path);
+    else badAttachments.delete(path);
+    await this.refreshTroubles();
+    return read;
   }
 
   saveShop(shop: Shop, baseRevision: number): Outcome<Kept<Shop>> {
@@ -200,8 +230,9 @@ export class FleetStore {
       if (trouble.id.startsWith('left:')) {
         return fail({ code: 'read-only', detail: `${trouble.fileName} was left where it is and stays listed.` });
       }
+      const settled = await markSettled(this.folder, trouble.id, this.parts.clock());
       this.parts.state.areTroublesStale = true;
-      return markSettled(this.folder, trouble.id, this.parts.clock());
+      return settled;
     });
   }
 
@@ -218,7 +249,11 @@ export class FleetStore {
     const { backUpAfter, backups } = this.parts;
     if (backUpAfter !== null) await backUpAfter;
     await this.whole;
-    return backups.makeIfDue();
+    const { badAttachments } = this.parts.state;
+    const knownBad = badAttachments.size;
+    const made = await backups.makeIfDue();
+    if (badAttachments.size > knownBad) await this.refreshTroubles();
+    return made;
   }
 
   private change<Value>(job: () => Outcome<Value>, begins: 'at-once' | 'when-whole' = 'when-whole'): Outcome<Value> {
@@ -241,8 +276,11 @@ export class FleetStore {
   private async refreshTroubles(): Promise<void> {
     const { backups, folder, kinds, left, records, state } = this.parts;
     const { shop, vehicles } = records;
-    state.troubles = await findTroubles({ folder, kinds, places: backups.places, vehicles, shop, left, later: [] });
+    // First: what becomes stale while files are looked at has to be looked at again.
     state.areTroublesStale = false;
+    const damaged = state.badAttachments;
+    const { places } = backups;
+    state.troubles = await findTroubles({ folder, kinds, places, vehicles, shop, left, later: [], damaged });
   }
 
   private async awaitTheRest(): Promise<void> {

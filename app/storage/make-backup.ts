@@ -6,6 +6,7 @@ import { type BackupReason, backupName } from '../domain/backup/backup-name.ts';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { mapAtMost } from './at-most.ts';
 import { isThere, syncFolder } from './atomic-file.ts';
+import { listAttachmentPaths } from './attachment-files.ts';
 import {
   type BackupContents,
   type BackupFile,
@@ -39,6 +40,8 @@ export type BackupPlan = {
   readonly madeFrom: string;
   readonly files: readonly FileToKeep[];
   readonly missing: readonly string[];
+  /** Paths of the photographs and documents that the records name. */
+  readonly attachments: readonly string[];
   /** For one that nobody waits for: between its files it stands still for what a person does. Null: as fast as it can be made. */
   readonly givesWay: (() => Promise<void>) | null;
 };
@@ -115,6 +118,7 @@ export async function makeBackup(place: string, plan: BackupPlan): Promise<Resul
     const files = kept.filter((file) => file !== null);
     const had = new Set(files.map((file) => file.path));
     const notHad = plan.files.map((file) => file.path).filter((path) => !had.has(path));
+    const inStore = new Set(plan.attachments.length === 0 ? [] : await listAttachmentPaths(place));
     const contents: BackupContents = {
       format: 'lotwright-backup',
       version: 1,
@@ -125,6 +129,7 @@ export async function makeBackup(place: string, plan: BackupPlan): Promise<Resul
       vehicleCount: files.filter((file) => file.path.startsWith(`${vehiclesFolder}/`)).length,
       files,
       missing: [...new Set([...plan.missing, ...notHad])],
+      attachments: plan.attachments.map((path) => ({ path, isHeld: inStore.has(path) })),
     };
     await createFile(join(making, contentsFile), `${JSON.stringify(contents, null, 2)}\n`);
     for (const folder of folders) await syncFolder(pathIn(making, folder));
@@ -151,11 +156,12 @@ export async function repeatBackup(
   const contents = await readContents(place, id);
   if (!contents.ok) return contents;
   const { reason, madeAt, madeFrom, missing } = contents.value;
+  const attachments = contents.value.attachments.map(({ path }) => path);
   const files = contents.value.files.map((file) => ({
     ...file,
     read: () => readFile(pathIn(join(place, id), file.path)),
   }));
-  const again = await makeBackup(secondPlace, { reason, madeAt, madeFrom, missing, files, givesWay });
+  const again = await makeBackup(secondPlace, { reason, madeAt, madeFrom, missing, attachments, files, givesWay });
   if (!again.ok) return again;
   const copied = await readContents(secondPlace, again.value);
   const isSame = copied.ok && JSON.stringify(copied.value.files) === JSON.stringify(contents.value.files);

@@ -3,6 +3,7 @@ import { mkdir, unlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { tempFilePattern } from './atomic-file.ts';
+import { attachmentPathsOf, removeUnfinishedAttachments } from './attachment-files.ts';
 import { isBackedUp } from './backup-contents.ts';
 import { backupPlaces } from './backup-places.ts';
 import { type BadFile, isLeftInPlace } from './file-trouble.ts';
@@ -89,6 +90,7 @@ async function removeLeftovers(folder: string): Promise<void> {
       if (isProbe || (name.includes('.json.') && tempFilePattern.test(name))) await unlink(join(place, name));
     }
   }
+  await removeUnfinishedAttachments(folder);
   await removeUnfinished(backupPlaces(folder, null).first);
 }
 
@@ -148,7 +150,12 @@ export async function openFleet(options: OpenFleetOptions): Promise<Result<Fleet
     if (refusal) return fail(refusal);
     const outcome = await takeLock(folder, owner, clock, options.takeOver ?? false);
     if (outcome.kind === 'failed' && outcome.problem.code === 'folder-gone') return fail(outcome.problem);
-    const state: StoreState = { readOnly: null, troubles: [], areTroublesStale: false };
+    const state: StoreState = {
+      readOnly: null,
+      troubles: [],
+      areTroublesStale: false,
+      badAttachments: new Set(),
+    };
     if (outcome.kind === 'held') lock = outcome.lock;
     else state.readOnly = readOnlyFrom(outcome);
     return ok(await openStore({ ...options, folder, clock, kinds }, lock, state));
@@ -186,6 +193,11 @@ async function openStore(
     guard,
     files: () => (records === null ? [] : filesOf(records, kinds)),
     otherFiles: async () => (await listOtherFiles(folder)).map((path) => otherFile(folder, path)),
+    attachments: () => [...(records?.vehicles.values() ?? [])].flatMap(({ data }) => attachmentPathsOf(data)),
+    noteDamaged: (paths) => {
+      for (const path of paths) state.badAttachments.add(path);
+      if (paths.length > 0) state.areTroublesStale = true;
+    },
     missing: () => state.troubles.map((trouble) => trouble.fileName).filter(isBackedUp),
     neededIds: () => new Set(state.troubles.flatMap((trouble) => trouble.lastGoodCopy?.backupId ?? [])),
     giveWay: async () => options.foreground?.pause(),
@@ -197,7 +209,9 @@ async function openStore(
   records = new FleetRecords(setting, found);
   const { shop, vehicles } = records;
   const { later } = found;
-  state.troubles = await findTroubles({ folder, kinds, places: backups.places, vehicles, shop, left, later });
+  const { places } = backups;
+  const damaged = state.badAttachments;
+  state.troubles = await findTroubles({ folder, kinds, places, vehicles, shop, left, later, damaged });
   if (state.readOnly === null) {
     const migrated = await migrateFiles(folder, kinds, found, backups);
     if (!migrated.ok) {

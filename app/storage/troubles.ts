@@ -2,6 +2,7 @@
 import type { Shop } from '../domain/fleet/shop.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import { isThere } from './atomic-file.ts';
+import { findAttachmentTroubles } from './attachment-troubles.ts';
 import { type BackupContents, readBackupBytes, readBackupRecord, readContents } from './backup-contents.ts';
 import { type BackupPlaces, listPlaces } from './backup-places.ts';
 import type { BadFile, FileTrouble, LastGoodCopy } from './file-trouble.ts';
@@ -35,6 +36,8 @@ export type TroubleView = {
   readonly left: readonly BadFile[];
   /** Names of files in the vehicles' folder that have not been read yet. */
   readonly later: readonly string[];
+  /** Paths of photographs and documents that were read and found damaged. */
+  readonly damaged: ReadonlySet<string>;
 };
 
 type BackupInView = { readonly place: string; readonly id: string; readonly contents: BackupContents };
@@ -158,6 +161,7 @@ export async function findTroubles(view: TroubleView): Promise<FileTrouble[]> {
       lastGoodCopy: await lastGoodIn(view.places, path, view.kinds),
     });
   }
+  troubles.push(...(await findAttachmentTroubles(view, settled)));
   return troubles;
 }
 

@@ -51,6 +51,7 @@ describe('making one', () => {
       madeAt: '2026-03-04T10:00:00.000Z',
       madeFrom: 'x',
       missing: [],
+      attachments: [],
       givesWay: null,
     };
     expect(await makeBackup(place, { ...plan, files: [file] })).toMatchObject({ ok: false });
@@ -78,6 +79,7 @@ describe('making one', () => {
       madeAt: '2026-03-04T10:00:00.000Z',
       madeFrom: 'x',
       missing: [],
+      attachments: [],
       givesWay: null,
     };
     expect(await makeBackup(place, { ...plan, files: [first, second] })).toMatchObject({ error: { code: 'damaged' } });
