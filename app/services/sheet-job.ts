@@ -8,6 +8,7 @@ import { plural } from '../domain/shared/text.ts';
 import { fleetSheetKindSchema, type Sheet, sheetKindSchema } from '../domain/sheets/sheet.ts';
 import type { FleetStore } from '../storage/fleet-store.ts';
 import { type Answer, type DeskContext, refuse } from './desk-context.ts';
+import { notePictures } from './pictures-together.ts';
 import { printSheet, printTogether } from './printer.ts';
 import { readSheetImages } from './sheet-images.ts';
 import { noteSheets } from './sheet-marks.ts';
@@ -119,8 +120,11 @@ async function makeAll(
     vehicleId: string | null;
     sheet: Pick<Sheet, 'mark' | 'kind' | 'subject' | 'title' | 'revision' | 'printedAt' | 'printedBy'>;
   }[] = [];
+  const pictures = new Set<string>();
   async function* sheets(): AsyncGenerator<Sheet> {
     for await (const [{ vehicleId }, sheet] of making(context, tasks, job)) {
+      const tooMany = notePictures(pictures, sheet);
+      if (tooMany !== null) throw new Error(tooMany);
       const { mark, kind, subject, title, revision, printedAt, printedBy } = sheet;
       noted.push({ vehicleId, sheet: { mark, kind, subject, title, revision, printedAt, printedBy } });
       yield sheet;

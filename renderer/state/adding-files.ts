@@ -1,5 +1,5 @@
 // Files that are being added to vehicles, one after the other, so that only one is in memory. What was refused stays in the list with its
-// reason and its file, to be tried again; goes on while other screens are looked at, and ends when somebody else is at the desk.
+// reason and its file, to be tried again; goes on while other screens are looked at, and stops when somebody else is at the desk.
 import type { AppError } from '../../app/contract/app-error.ts';
 import { mostAttachmentBytes } from '../../app/domain/vehicle/attachment.ts';
 import { attachmentsText } from '../text/attachments.ts';
@@ -24,8 +24,7 @@ export type Adding = {
   readonly added: number;
 };
 
-const nothing: Adding = { files: [], added: 0 };
-export const addingStore = createStore<Adding>(nothing);
+export const addingStore = createStore<Adding>({ files: [], added: 0 });
 
 let lastId = 0;
 let isAtWork = false;
@@ -74,11 +73,8 @@ async function workOff(on: string): Promise<void> {
     const [next] = waitingIn(addingStore.read());
     if (next === undefined) break;
     // Whoever sits down now has not asked for these.
-    if (deskStore.read()?.person.id !== askedBy) {
-      addingStore.set(nothing);
-      break;
-    }
-    const refusal = await addOne(next, on);
+    const isSomebodyElse = deskStore.read()?.person.id !== askedBy;
+    const refusal = isSomebodyElse ? attachmentsText.somebodyElse : await addOne(next, on);
     addingStore.update((state) =>
       refusal === null
         ? { ...withoutFile(state, next.id), added: state.added + 1 }

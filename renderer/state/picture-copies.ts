@@ -42,16 +42,14 @@ async function asJpeg(canvas: OffscreenCanvas | null, mostBytes: number): Promis
 
 /** None of what cannot be shown: a document, a picture of another kind, a damaged one. The main process judges the file itself. */
 export async function makeCopies(file: Blob): Promise<PictureCopies> {
-  const picture = await createImageBitmap(file, { imageOrientation: 'from-image' }).catch(() => null);
-  if (picture === null) return { small: null, print: null };
   try {
+    const picture = await createImageBitmap(file, { imageOrientation: 'from-image' });
     const large = drawOnWhite(picture, printEdgeDots);
+    picture.close();
     // The small one out of the large one: two short steps of shrinking look better than one long one, and cost less.
     const small = large === null ? null : drawOnWhite(large, smallEdgeDots);
     return { small: await asJpeg(small, mostSmallBytes), print: await asJpeg(large, mostPrintBytes) };
   } catch {
     return { small: null, print: null };
-  } finally {
-    picture.close();
   }
 }

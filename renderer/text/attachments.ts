@@ -35,11 +35,15 @@ export const attachmentsText = {
   isEmpty: 'The file is empty. Copy it to this computer once more, then add it.',
   unread: 'The file could not be read. Is it still where it was? A folder cannot be added: open it and take its files.',
 
+  somebodyElse:
+    'Somebody else sat down at the desk before it was added. Try again to add it under the name that is there now.',
+
   notDescribed: 'Not described yet',
   show: (name: string) => `Show large: ${name}`,
   open: 'Open',
   openOutside: 'Open in another program',
   correct: 'Correct',
+  describe: 'Describe',
   onSheets: 'on sheets',
   reading: 'Reading the picture …',
   unseen: 'This picture cannot be shown.',

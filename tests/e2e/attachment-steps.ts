@@ -80,7 +80,7 @@ export async function describeFile(
   said: { readonly caption?: string; readonly readers?: string; readonly isOnSheets?: boolean },
 ): Promise<void> {
   const place = attachmentsOf(page);
-  await place.getByRole('button', { name: `Correct: ${name}`, exact: true }).click();
+  await place.getByRole('button', { name: new RegExp(`^(Describe|Correct): ${name}$`) }).click();
   const form = place.getByRole('form', { name: `Correct: ${name}`, exact: true });
   if (said.caption !== undefined) await form.getByLabel('What it shows').fill(said.caption);
   if (said.readers !== undefined) await form.getByLabel('Who sees it').selectOption({ label: said.readers });

@@ -124,7 +124,7 @@ test('a photograph chosen for sheets is on the paper, with its words for whoever
   await expectAdded(page, 2);
   const place = attachmentsOf(page);
   // Without words it is not printed, and the form says why.
-  await place.getByRole('button', { name: 'Correct: IMG_0001.jpg', exact: true }).click();
+  await place.getByRole('button', { name: 'Describe: IMG_0001.jpg', exact: true }).click();
   const form = place.getByRole('form', { name: 'Correct: IMG_0001.jpg' });
   await form.getByLabel('Print it on sheets').check();
   await form.getByRole('button', { name: 'Save', exact: true }).click();
@@ -168,7 +168,7 @@ test('one is taken off and comes back; its file stays', async ({ page, program }
   await expectAdded(page, 1);
   const before = await filesOf(program);
   const place = attachmentsOf(page);
-  await place.getByRole('button', { name: 'Correct: IMG_0001.jpg' }).click();
+  await place.getByRole('button', { name: 'Describe: IMG_0001.jpg' }).click();
   await place.getByRole('button', { name: 'Remove', exact: true }).click();
   await expect(place.getByText(/^Nothing here yet/)).toBeVisible();
   expect(await kept(program)).toEqual([]);
@@ -196,7 +196,7 @@ test('each sees what is for them', async ({ page }) => {
   await seat(page, 'technician');
   await expect(place.getByRole('button', { name: 'Show large: under.jpg' })).toBeVisible();
   await expect(place.getByText('invoice.pdf')).toHaveCount(0);
-  await place.getByRole('button', { name: 'Correct: under.jpg' }).click();
+  await place.getByRole('button', { name: 'Describe: under.jpg' }).click();
   await expect(place.getByLabel('Who sees it').getByRole('option')).toHaveText([
     'Everyone, sales too',
     'Workshop and manager',
@@ -208,7 +208,7 @@ test('each sees what is for them', async ({ page }) => {
   await expect(place.getByRole('listitem')).toHaveCount(1);
   await expect(place.getByText(/under\.jpg|invoice\.pdf/)).toHaveCount(0);
   await expect(place.getByRole('button', { name: 'Add files …' })).toHaveCount(0);
-  await expect(place.getByRole('button', { name: /^Correct/ })).toHaveCount(0);
+  await expect(place.getByRole('button', { name: /^(Correct|Describe)/ })).toHaveCount(0);
   await place.getByRole('button', { name: 'Show large: From the front' }).click();
   await expect(page.getByRole('dialog').getByRole('img', { name: 'From the front' })).toBeVisible();
 });
@@ -253,7 +253,7 @@ for (const theme of ['Light', 'Dark'])
     await expectAdded(page, 2);
     await expect(place.getByRole('alert')).toBeVisible();
     await expectAccessible(page, 'a photograph, a document and a refused file');
-    await place.getByRole('button', { name: 'Correct: IMG_0001.jpg' }).click();
+    await place.getByRole('button', { name: 'Describe: IMG_0001.jpg' }).click();
     await expectAccessible(page, 'the form of a photograph');
     await page.keyboard.press('Escape');
     await place.getByRole('button', { name: 'Show large: IMG_0001.jpg' }).click();

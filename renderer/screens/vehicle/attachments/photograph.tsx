@@ -31,10 +31,13 @@ export function AttachmentLine({ item }: { readonly item: Attachment }) {
 }
 
 export function CorrectButton(props: Pick<AttachmentItemProps, 'item' | 'hasDraft' | 'onCorrect'>) {
+  const { item } = props;
+  // A document has its name; a photograph without words says nothing in a list, and on paper nothing to a listener.
+  const word = item.kind !== 'pdf' && item.caption.trim() === '' ? text.describe : text.correct;
   return (
     <span className="attachment-correct">
-      <Button kind="quiet" label={text.ofFile(text.correct, attachmentName(props.item))} onPress={props.onCorrect}>
-        {text.correct}
+      <Button kind="quiet" label={text.ofFile(word, attachmentName(item))} onPress={props.onCorrect}>
+        {word}
       </Button>
       {props.hasDraft && <span className="ledger-unsaved">{ledgerText.notSaved}</span>}
     </span>
