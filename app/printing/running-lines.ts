@@ -3,6 +3,7 @@ import { fleetSheetKindSchema, type Sheet } from '../domain/sheets/sheet.ts';
 import { showMark } from '../domain/sheets/sheet-mark.ts';
 import { showDay } from '../domain/sheets/sheet-words.ts';
 import type { Logo } from './logo.ts';
+import { planMarkBars } from './mark-bars.ts';
 import type { PageFrame } from './page-frame.ts';
 import type { Pen } from './pen.ts';
 import { ink, ruleInk, type } from './type-scale.ts';
@@ -36,11 +37,14 @@ export function planRunningLines(pen: Pen, frame: PageFrame, sheet: Sheet, logo:
   const subject = pen.shortened(`${sheet.title} · ${sheet.subject}`, half, type.running)[0] ?? '';
   const contact = [sheet.dealer.address.replace(/\s*\n\s*/g, ', '), sheet.dealer.phone].filter((part) => part !== '');
   const contactLines = pen.shortened(contact.join(' · '), width - indent, type.running, 2);
-  const footer = pen.shortened(sheet.footer, width, type.running, 3);
-  const notice = pen.shortened(sheet.sampleNotice, width, type.runningStrong, 2);
+  const bars = planMarkBars(pen, frame, sheet.mark);
+  const footWidth = width - (bars?.width ?? 0);
+  const footer = pen.shortened(sheet.footer, footWidth, type.running, 4);
+  const notice = pen.shortened(sheet.sampleNotice, footWidth, type.runningStrong, 2);
   const headLines = Math.max(1 + contactLines.length, logo === null ? 0 : 3);
-  const footLines = footer.length + notice.length + 1;
-  const footTop = frame.footBottom - footLines * lineHeight - footRuleGap;
+  /** Of what stands above the last line, beside the bars. */
+  const footHeight = Math.max((footer.length + notice.length) * lineHeight, bars === null ? 0 : bars.height + 2);
+  const footTop = frame.footBottom - footHeight - lineHeight - footRuleGap;
 
   const drawHead = (page: number) => {
     logo?.draw(left, frame.headTop, logoHeight);
@@ -55,6 +59,7 @@ export function planRunningLines(pen: Pen, frame: PageFrame, sheet: Sheet, logo:
   const drawFoot = (page: number, pages: number) => {
     pen.rule(left, footTop, right, footTop, 0.5, ruleInk);
     let y = footTop + footRuleGap;
+    bars?.draw(y);
     for (const line of notice) {
       pen.line(line, left, y, type.runningStrong);
       y += lineHeight;
@@ -63,6 +68,7 @@ export function planRunningLines(pen: Pen, frame: PageFrame, sheet: Sheet, logo:
       pen.line(line, left, y, type.running);
       y += lineHeight;
     }
+    y = footTop + footRuleGap + footHeight;
     const missing = pen.hasMissingCharacters ? ' · □ stands for a character this typeface lacks' : '';
     const isOfFleet = fleetSheetKindSchema.safeParse(sheet.kind).success;
     const state = isOfFleet ? '' : ` · record state ${sheet.revision}`;

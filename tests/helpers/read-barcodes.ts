@@ -73,8 +73,13 @@ function standsUnder({ words }: PlacedWords, place: Place, value: string): boole
     .includes(value);
 }
 
+/** What zbar finds on each page. */
+export function barsOnPages(bytes: Uint8Array): readonly (readonly string[])[] {
+  return eachPicture(bytes, { dotsPerInch, isGrey: true }, (_picture, path) => readByZbar(path));
+}
+
 /** What does not read as the sheet says it should; empty when every reader agrees. */
-export function barcodeProblems(bytes: Uint8Array, sheet: Pick<Sheet, 'blocks'>): readonly string[] {
+export function barcodeProblems(bytes: Uint8Array, sheet: Pick<Sheet, 'blocks' | 'mark'>): readonly string[] {
   const barcodes = sheet.blocks.filter((block): block is Barcode => block.kind === 'barcode');
   const words = placedWords(bytes);
   const scale = dotsPerInch / 72;
@@ -98,7 +103,8 @@ export function barcodeProblems(bytes: Uint8Array, sheet: Pick<Sheet, 'blocks'>)
       }
       const linear = here
         .filter(({ barcode }) => barcode.symbology !== 'datamatrix')
-        .map(({ barcode }) => barcode.value);
+        .map(({ barcode }) => barcode.value)
+        .concat(sheet.mark === '' ? [] : [sheet.mark]);
       const read = [...readByZbar(path)].sort().join(' ');
       if (read !== linear.sort().join(' ')) problems.push(`zbar reads ${read} for ${linear.join(' ')}`);
     });

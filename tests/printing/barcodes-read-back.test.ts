@@ -5,7 +5,7 @@ import { loadFonts } from '../../app/printing/load-fonts.ts';
 import { renderSheet } from '../../app/printing/render-sheet.ts';
 import { exampleImages } from '../helpers/example-pictures.ts';
 import { printedExamples } from '../helpers/printed-examples.ts';
-import { barcodeProblems } from '../helpers/read-barcodes.ts';
+import { barcodeProblems, barsOnPages } from '../helpers/read-barcodes.ts';
 
 const fonts = await loadFonts(new URL('../../app/printing/fonts', import.meta.url).pathname);
 const papers = ['a4', 'letter'] as const;
@@ -19,9 +19,10 @@ function barcode(symbology: 'code39' | 'code128' | 'datamatrix', value: string):
 }
 
 async function problemsOf(printed: readonly SheetBlock[], expected = printed): Promise<readonly string[]> {
-  const sheet: Sheet = { ...frame, blocks: [{ kind: 'masthead', number: 'B-1', name: 'Bars', tags: [] }, ...printed] };
+  const head: SheetBlock = { kind: 'masthead', number: 'B-1', name: 'Bars', tags: [] };
+  const sheet: Sheet = { ...frame, mark: '', blocks: [head, ...printed] };
   const { bytes } = await renderSheet(sheet, fonts, exampleImages);
-  return barcodeProblems(bytes, { blocks: expected });
+  return barcodeProblems(bytes, { blocks: expected, mark: '' });
 }
 
 describe('barcodes on the sheets', () => {
@@ -41,6 +42,25 @@ describe('barcodes on the sheets', () => {
       else expect([label, value]).toEqual(['VIN', expect.stringMatching(/^[0-9A-HJ-NPR-Z]{17}$/)]);
     }
     expect(new Set(all.map(({ symbology }) => symbology)).size).toBe(3);
+  });
+});
+
+describe('the mark at the foot', () => {
+  it.each(
+    printedExamples.flatMap(({ name, sheet }) =>
+      papers.map((paper) => [`${name} on ${paper}`, { ...sheet, paper }] as const),
+    ),
+  )('of the %s reads as bars on every page', async (_, sheet) => {
+    expect(sheet.mark).toHaveLength(6);
+    const { bytes, pages } = await renderSheet(sheet, fonts);
+    const read = barsOnPages(bytes);
+    expect(read).toHaveLength(pages);
+    for (const page of read) expect(page).toContain(sheet.mark);
+  });
+
+  it('is not drawn on a sheet without one', async () => {
+    const sheet: Sheet = { ...frame, mark: '', blocks: [{ kind: 'masthead', number: 'B-1', name: 'Bars', tags: [] }] };
+    expect(barsOnPages((await renderSheet(sheet, fonts)).bytes)).toEqual([[]]);
   });
 });
 

@@ -3,8 +3,9 @@ import type { SheetBlock } from '../../domain/sheets/sheet.ts';
 import { type BarcodePattern, barcodePattern } from '../barcode-pattern.ts';
 import { type Column, type Row, rowHeight, textStrips } from '../page-flow.ts';
 import { millimetres } from '../page-frame.ts';
+import { paintPattern } from '../paint-pattern.ts';
 import type { Desk, Plan } from '../plan.ts';
-import { ink, type } from '../type-scale.ts';
+import { type } from '../type-scale.ts';
 
 type Barcode = Extract<SheetBlock, { kind: 'barcode' }>;
 
@@ -57,12 +58,7 @@ function figure(
     strips: [
       {
         height,
-        paint: (left, top) => {
-          const stretch = pattern.isLinear ? height : module;
-          for (const shape of pattern.shapes)
-            pen.doc.polygon(...shape.map(([shapeX, shapeY]) => [left + shapeX * module, top + shapeY * stretch]));
-          pen.doc.fill(ink, 'even-odd');
-        },
+        paint: (left, top) => paintPattern(pen, pattern, { left, top }, module, height),
       },
     ],
     element: (left, top) =>
