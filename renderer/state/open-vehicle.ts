@@ -16,12 +16,12 @@ export function asked(open: OpenVehicle, id: string): OpenVehicle {
 
 /**
  * A view came as the answer to question number `turn`. One of another vehicle is not taken. Answers may overtake each other: one that was
- * asked for earlier and is older as well is not taken either; an older revision that was asked for later is what is kept now.
+ * asked for earlier and knows nothing newer is not taken either; an older revision that was asked for later is what is kept now.
  */
 export function arrived(open: OpenVehicle, view: VehicleView, turn: number): OpenVehicle {
   const { id } = view.vehicle;
   if (open.state === 'none' || open.id !== id) return open;
-  if (open.state === 'here' && turn < open.turn && view.revision < open.view.revision) return open;
+  if (open.state === 'here' && turn < open.turn && view.revision <= open.view.revision) return open;
   return { state: 'here', id, view, turn };
 }
 

@@ -114,7 +114,8 @@ export function followVehicle(): () => void {
     on('lot:all-changed', readAgain),
     on('lot:past-read', () => {
       const open = vehicleStore.read();
-      if (open.state === 'here' && open.view.isForecastToCome) readAgain();
+      // An answer from before may still be on its way.
+      if (open.state !== 'here' || open.view.isForecastToCome) readAgain();
     }),
     deskStore.subscribe(() => {
       const now = deskStore.read()?.person.id;

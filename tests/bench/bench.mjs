@@ -10,7 +10,7 @@ import path from 'node:path';
 import process from 'node:process';
 import { _electron } from 'playwright';
 import { prepareGround } from '../../app/dev/ground.mjs';
-import { growFleet } from './grow-fleet.mjs';
+import { growFleet } from './grow-fleet.ts';
 
 const asked = process.argv.slice(2).filter((size) => /^[1-9]\d*(:[1-9]\d*)?$/.test(size));
 const sizes = asked.length > 0 ? asked : ['24', '2000', '2000:60', '20000:60'];
