@@ -6,7 +6,7 @@ const manager = ['manager'] as const;
 
 export const archiveChannels = {
   'archive:write': {
-    input: z.strictObject({ withKeys: z.boolean() }),
+    input: z.strictObject({ withKeys: z.boolean(), withAttachments: z.boolean() }),
     /** Null: the person thought better of it. */
     output: z
       .strictObject({
@@ -18,6 +18,13 @@ export const archiveChannels = {
       .nullable(),
     roles: manager,
     mutates: true,
+  },
+  /** How much photographs and documents would add. */
+  'archive:size': {
+    input: z.strictObject({}),
+    output: z.strictObject({ attachments: z.int(), bytes: z.int() }),
+    roles: manager,
+    mutates: false,
   },
   'archive:open': {
     input: z.strictObject({}),

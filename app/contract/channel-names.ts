@@ -50,6 +50,7 @@ export const channelNames = [
   'calendar:places',
   'calendar:suggest-holidays',
   'archive:write',
+  'archive:size',
   'archive:open',
   'list:look',
   'list:try',

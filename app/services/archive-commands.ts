@@ -4,17 +4,35 @@ import type { ChannelInput, ChannelOutput } from '../contract/channels.ts';
 import { ok } from '../domain/shared/result.ts';
 import { vehicleIdOf } from '../storage/fleet-folder.ts';
 import { checkArchive, unpackArchive } from '../storage/read-archive.ts';
-import { writeArchive } from '../storage/write-archive.ts';
+import { mostArchiveBytes, writeArchive } from '../storage/write-archive.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
 import { exchangeStore, rememberFleet } from './fleet-commands.ts';
 
+const tooLarge =
+  'With its photographs and documents the fleet is larger than one file can hold (4 GB). Leave them out, and copy the folder “attachments” of the fleet folder into the new fleet’s by hand.';
+
+/** As given; what the page made of the pictures adds a little. */
+function attachmentsOf(context: DeskContext): { readonly attachments: number; readonly bytes: number } {
+  const all = [...context.store.vehicles().values()].flatMap(({ data }) => data.attachments);
+  return { attachments: all.length, bytes: all.reduce((sum, { sizeBytes }) => sum + sizeBytes, 0) };
+}
+
+export async function readArchiveSize(context: DeskContext): Answer<ChannelOutput<'archive:size'>> {
+  return ok(attachmentsOf(context));
+}
+
 export async function writeFleetArchive(
   context: DeskContext,
-  { withKeys }: ChannelInput<'archive:write'>,
+  { withKeys, withAttachments }: ChannelInput<'archive:write'>,
 ): Answer<ChannelOutput<'archive:write'>> {
+  if (withAttachments && attachmentsOf(context).bytes > mostArchiveBytes * 0.95) return refuse('refused', tooLarge);
   const target = await context.deps.outside.chooseArchiveToWrite(`fleet-${context.today()}.zip`);
   if (target === null) return ok(null);
-  const written = await writeArchive(context.store.folder, target, { withKeys, madeAt: context.deps.clock() });
+  const written = await writeArchive(context.store.folder, target, {
+    withKeys,
+    withAttachments,
+    madeAt: context.deps.clock(),
+  });
   if (!written.ok) return refuseStorage(written.error);
   const { files, missing } = written.value;
   const vehicles = files.filter(({ path }) => vehicleIdOf(path) !== null).length;

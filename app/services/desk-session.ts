@@ -6,7 +6,7 @@ import { carriesSecret, withoutWords } from '../contract/secret-inputs.ts';
 import { ok, type Result } from '../domain/shared/result.ts';
 import { Foreground } from '../storage/foreground.ts';
 import { goesFirst, waitsForTheSold } from './answer-order.ts';
-import { openFleetArchive, writeFleetArchive } from './archive-commands.ts';
+import { openFleetArchive, readArchiveSize, writeFleetArchive } from './archive-commands.ts';
 import { addAttachment, openAttachment, readAttachment } from './attachment-commands.ts';
 import { findCases } from './case-commands.ts';
 import { readCodesUsual } from './codes-usual.ts';
@@ -129,6 +129,7 @@ export const handlers: Handlers = {
   'calendar:places': listHolidayPlaces,
   'calendar:suggest-holidays': suggestHolidays,
   'archive:write': writeFleetArchive,
+  'archive:size': readArchiveSize,
   'archive:open': openFleetArchive,
   'list:look': lookAtList,
   'list:try': tryOutList,

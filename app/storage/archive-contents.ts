@@ -1,6 +1,8 @@
 // What an archive of the whole fleet holds: its table of contents, and which paths may be in it at all.
+
 import { z } from 'zod';
 import { instantSchema } from '../domain/shared/day.ts';
+import { attachmentPlace, isAttachmentFile } from './attachment-files.ts';
 import { isBackedUp } from './backup-contents.ts';
 import { shopFile, vehicleIdOf } from './fleet-folder.ts';
 import { keyFileNames, whyBadCopy } from './other-files.ts';
@@ -19,7 +21,7 @@ export const keptOutUnlessAsked: readonly string[] = keyFileNames;
 
 /** Only paths that this program itself gives, so nothing can lead out of the folder it is unpacked into. */
 export function isArchived(path: string): boolean {
-  return isBackedUp(path);
+  return isBackedUp(path) || attachmentPlace(path) !== null;
 }
 
 export const archiveContentsSchema = z
@@ -43,6 +45,8 @@ export type ArchiveContents = z.infer<typeof archiveContentsSchema>;
 
 /** Why these bytes are no good copy; null when they are. */
 export function whyBadArchived(path: string, bytes: Buffer): string | null {
+  const attachment = attachmentPlace(path);
+  if (attachment !== null) return isAttachmentFile(attachment.fileName, bytes) ? null : 'It is not as it was written.';
   const id = vehicleIdOf(path);
   if (path !== shopFile && id === null) return whyBadCopy(path, bytes);
   const read = id === null ? readRecord(bytes, recordKinds.shop, null) : readRecord(bytes, recordKinds.vehicle, id);

@@ -58,13 +58,18 @@ export function claimedHash(fileName: string): string | null {
   return fileNamePattern.exec(fileName)?.[1] ?? null;
 }
 
+/** Whether the bytes are what the name says. */
+export function isAttachmentFile(fileName: string, bytes: Uint8Array): boolean {
+  return contentHash(bytes) === claimedHash(fileName);
+}
+
 export type AttachmentRead = 'missing' | 'damaged' | Buffer;
 
 /** The bytes, when they are what the name says. Throws what else the system says. */
 export async function readAttachmentFile(path: string, fileName: string): Promise<AttachmentRead> {
   try {
     const bytes = await readFile(path);
-    return contentHash(bytes) === claimedHash(fileName) ? bytes : 'damaged';
+    return isAttachmentFile(fileName, bytes) ? bytes : 'damaged';
   } catch (error) {
     if (systemCode(error) === 'ENOENT') return 'missing';
     throw error;
@@ -79,7 +84,7 @@ export async function makeFolder(path: string): Promise<void> {
 }
 
 /** So that no program that shows a picture turns or trims it in its place. What a system cannot do is left undone. */
-async function protectFromChanges(path: string, isProtected: boolean): Promise<void> {
+export async function protectFromChanges(path: string, isProtected = true): Promise<void> {
   await chmod(path, isProtected ? 0o444 : 0o644).catch(() => undefined);
 }
 
@@ -107,7 +112,7 @@ export async function writeAttachmentFiles(
       else if (present !== 'missing') continue;
       const written = await writeFileAtomically(path, Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength));
       if (!written.ok) return written;
-      await protectFromChanges(path, true);
+      await protectFromChanges(path);
     }
     return ok(null);
   } catch (error) {

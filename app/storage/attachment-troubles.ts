@@ -40,9 +40,9 @@ export function badPathsOf(
 }
 
 function sentenceFor(vehicle: Vehicle, bad: readonly Attachment[]): string {
-  const verb = bad.length === 1 ? 'has gone from the fleet folder, or is' : 'have gone from the fleet folder, or are';
+  const verb = bad.length === 1 ? 'is not in the fleet folder, or' : 'are not in the fleet folder, or';
   const what = plural(bad.length, 'photograph or document', 'photographs and documents');
-  return `${what} of ${vehicle.identity.stockNumber} ${verb} not as written. Something other than this program did that.`;
+  return `${what} of ${vehicle.identity.stockNumber} ${verb} not as written. Something other than this program did that, or the fleet came from an archive without them.`;
 }
 
 /** `settled`: what a person has decided about; a further file that goes is told again. */

@@ -11,6 +11,7 @@ import {
   whyBadArchived,
 } from './archive-contents.ts';
 import { syncFolder } from './atomic-file.ts';
+import { attachmentPlace, protectFromChanges } from './attachment-files.ts';
 import { contentHash } from './content-hash.ts';
 import { namesIn, pathIn, shopFile } from './fleet-folder.ts';
 import { createFile, renamePatiently } from './move-aside.ts';
@@ -99,6 +100,7 @@ export async function unpackArchive(path: string, folder: string): Promise<Resul
       if (!folders.has(parent)) await mkdir(pathIn(making, parent), { recursive: true });
       folders.add(parent);
       await createFile(pathIn(making, name), bytes);
+      if (attachmentPlace(name) !== null) await protectFromChanges(pathIn(making, name));
     });
     if (!unpacked.ok) {
       await rm(making, { recursive: true, force: true });

@@ -2,8 +2,8 @@
 // time is held in memory. Nothing is there under the archive's name before all of it has been read back.
 import { randomUUID } from 'node:crypto';
 import { open, readFile, rm } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
-import { Zip, ZipDeflate } from 'fflate';
+import { basename, dirname, join } from 'node:path';
+import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import {
   type ArchiveContents,
@@ -14,16 +14,28 @@ import {
   whyBadArchived,
 } from './archive-contents.ts';
 import { syncFolder } from './atomic-file.ts';
+import { attachmentPathsOf, attachmentPlace } from './attachment-files.ts';
 import { contentHash } from './content-hash.ts';
-import { namesIn, pathIn, shopFile, vehicleFile, vehicleIdOf, vehiclesFolder } from './fleet-folder.ts';
+import {
+  namesIn,
+  pathIn,
+  shopFile,
+  vehicleFile,
+  vehicleIdOf,
+  vehiclesFolder,
+  withdrawnFolder,
+} from './fleet-folder.ts';
+import { withdrawnId } from './fleet-records.ts';
 import { renamePatiently } from './move-aside.ts';
 import { listOtherFiles } from './other-files.ts';
 import { checkArchive } from './read-archive.ts';
+import { readRecord } from './record-file.ts';
+import { recordKinds } from './record-kind.ts';
 import { problemFromError, type StorageProblem } from './storage-problem.ts';
 
 /** More files than this, or more bytes, need another form of zip (APPNOTE.TXT, 4.3.9 and 4.4.1.4). */
 const mostFiles = 65_000;
-const mostBytes = 4_000_000_000;
+export const mostArchiveBytes = 4_000_000_000;
 
 async function pathsOf(folder: string, withKeys: boolean): Promise<string[]> {
   const records = (await namesIn(pathIn(folder, vehiclesFolder)))
@@ -33,9 +45,26 @@ async function pathsOf(folder: string, withKeys: boolean): Promise<string[]> {
   return [shopFile, ...records, ...others].filter(isArchived);
 }
 
+export type ArchiveWish = { readonly withKeys: boolean; readonly withAttachments: boolean; readonly madeAt: string };
+
 type Writing = { readonly write: (bytes: Uint8Array) => Promise<unknown>; readonly bytesSoFar: () => number };
 
-async function writeZip(folder: string, paths: readonly string[], madeAt: string, { write, bytesSoFar }: Writing) {
+/** What the record of a vehicle, in the lot or withdrawn, names; nothing where it is another file or does not read. */
+function namedIn(path: string, bytes: Buffer): readonly string[] {
+  const isWithdrawn = path.startsWith(`${withdrawnFolder}/`);
+  const id = isWithdrawn ? withdrawnId(basename(path)) : vehicleIdOf(path);
+  if (id === null) return [];
+  const read = readRecord(bytes, recordKinds.vehicle, id);
+  return read.ok ? attachmentPathsOf(read.value.data) : [];
+}
+
+type ZipPlan = { readonly paths: readonly string[]; readonly madeAt: string; readonly withAttachments: boolean };
+
+async function writeZip(
+  folder: string,
+  { paths, madeAt, withAttachments }: ZipPlan,
+  { write, bytesSoFar }: Writing,
+): Promise<ArchiveContents> {
   let chunks: Uint8Array[] = [];
   let failure: Error | null = null;
   const zip = new Zip((error, chunk) => {
@@ -43,7 +72,9 @@ async function writeZip(folder: string, paths: readonly string[], madeAt: string
     else chunks.push(chunk);
   });
   const put = async (path: string, bytes: Uint8Array) => {
-    const entry = new ZipDeflate(path, { level: 6 });
+    // Pictures and PDFs are packed already.
+    const isPacked = attachmentPlace(path) !== null;
+    const entry = isPacked ? new ZipPassThrough(path) : new ZipDeflate(path, { level: 6 });
     entry.mtime = madeAt;
     zip.add(entry);
     entry.push(bytes, true);
@@ -51,19 +82,24 @@ async function writeZip(folder: string, paths: readonly string[], madeAt: string
     chunks = [];
     for (const chunk of ready) await write(chunk);
     if (failure !== null) throw failure;
-    if (bytesSoFar() > mostBytes) throw new Error('The fleet is larger than one archive can hold (4 GB).');
+    if (bytesSoFar() > mostArchiveBytes) throw new Error('The fleet is larger than one archive can hold (4 GB).');
   };
   const files: ArchiveContents['files'] = [];
   const missing: string[] = [];
-  for (const path of paths) {
+  const named = new Set<string>();
+  const putFile = async (path: string) => {
     const bytes = await readFile(pathIn(folder, path)).catch(() => null);
     if (bytes === null || whyBadArchived(path, bytes) !== null) {
       missing.push(path);
-      continue;
+      return;
     }
     await put(path, bytes);
     files.push({ path, sha256: contentHash(bytes), bytes: bytes.length });
-  }
+    if (withAttachments) for (const other of namedIn(path, bytes)) named.add(other);
+  };
+  for (const path of paths) await putFile(path);
+  for (const path of named) await putFile(path);
+  if (files.length > mostFiles) throw new Error(`There are ${files.length} files, too many for one archive.`);
   const contents: ArchiveContents = {
     format: archiveFormat,
     version: 1,
@@ -78,11 +114,11 @@ async function writeZip(folder: string, paths: readonly string[], madeAt: string
   return contents;
 }
 
-/** `withKeys`: with the vault and people's keys too. Answers what is in it; `missing` names what could not be read and is not. */
+/** `withKeys`: with the vault and people's keys too; `withAttachments`: with the photographs and documents that records name. Answers what is in it; `missing` names what could not be read and is not. */
 export async function writeArchive(
   folder: string,
   target: string,
-  { withKeys, madeAt }: { readonly withKeys: boolean; readonly madeAt: string },
+  { withKeys, withAttachments, madeAt }: ArchiveWish,
 ): Promise<Result<ArchiveContents, StorageProblem>> {
   const making = join(dirname(target), `.unfinished-${randomUUID()}`);
   try {
@@ -97,7 +133,7 @@ export async function writeArchive(
         bytes += chunk.length;
         return file.writeFile(chunk);
       };
-      contents = await writeZip(folder, paths, madeAt, { write, bytesSoFar: () => bytes });
+      contents = await writeZip(folder, { paths, madeAt, withAttachments }, { write, bytesSoFar: () => bytes });
       await file.sync();
     } finally {
       await file.close();

@@ -3,10 +3,14 @@ import { plural } from '../../app/domain/shared/text.ts';
 
 export const archiveText = {
   title: 'The whole fleet as one file',
-  hint: 'Settings, vehicles, histories and withdrawn vehicles in one zip file, to move the fleet to another computer or to hand it on. It holds prices and people’s names: keep it as you keep those.',
+  hint: 'Settings, vehicles, histories, withdrawn vehicles and, if you like, photographs and documents in one zip file, to move the fleet to another computer or to hand it on. It holds prices and people’s names: keep it as you keep those.',
   withKeys: 'With the vault and people’s keys',
   withKeysHint:
     'Left out unless you ask: whoever has the file could try pass phrases at the vault for as long as they like.',
+  withAttachments: (attachments: number) =>
+    `With ${plural(attachments, 'photograph or document', 'photographs and documents')}`,
+  withAttachmentsHint: (bytes: number) =>
+    `They take about ${Math.max(1, Math.round(bytes / 1_000_000))} MB. A fleet that is opened from a file without them says on Safety copies what it misses.`,
   write: 'Save the fleet as one file…',
   written: (fileName: string, vehicles: number) =>
     `${fileName} was written and read back: ${plural(vehicles, 'vehicle', 'vehicles')}.`,

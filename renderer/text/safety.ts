@@ -56,6 +56,8 @@ export const safetyText = {
   reasons,
   vehicles,
   places: { fleet: 'fleet folder', second: 'second folder' },
+  notHeld: (files: number) =>
+    `without ${files === 1 ? '1 file' : `${files} files`} of photographs and documents, which could not be kept`,
   good: 'good: read back when made',
   bad: 'cannot be used',
   open: 'Look into',

@@ -24,7 +24,7 @@ const needs: Readonly<Record<ChannelNeed, string>> = {
     sheet:choice sheet:find-mark shop:logo table:export table:show-folder vault:state vault:lock vault:codes vault:hide fleet:restore-trouble
     fleet:settle-trouble fleet:back-up sample:open sample:leave sample:show-put-aside program:read program:report`,
   money: `vehicle:what-if money:read money:export money:show-folder shop:read shop:change shop:set-logo calendar:places
-    calendar:suggest-holidays archive:write archive:open list:look list:try list:take-in safety:read safety:preview-trouble safety:preview-backup
+    calendar:suggest-holidays archive:write archive:size archive:open list:look list:try list:take-in safety:read safety:preview-trouble safety:preview-backup
     safety:preview-vehicle safety:restore-all safety:restore-vehicle safety:choose-second safety:leave-second
     sample:begin-again`,
   codes: `vault:make vault:unlock vault:put-code vault:look vault:copy vault:destroy vault:add-person vault:remove-person

@@ -11,7 +11,10 @@ it('a fleet goes through one file into a folder of its own, and the first one st
   desk = await openTestDesk();
   const taken = await desk.ask('vehicle:take-in', takeInOf('LW-1', '1M8GDM9A3KP000009'));
   await desk.ask('lot:read', {});
-  expect(await desk.ask('archive:write', { withKeys: false })).toMatchObject({ vehicles: 1, missing: [] });
+  expect(await desk.ask('archive:write', { withKeys: false, withAttachments: true })).toMatchObject({
+    vehicles: 1,
+    missing: [],
+  });
   await desk.ask('vehicle:withdraw', { id: taken.view.vehicle.id, baseRevision: taken.view.revision });
   expect((await desk.ask('archive:open', {})).isOpened).toBe(false);
   desk.setChosenFolder(join(desk.folder, 'second'));

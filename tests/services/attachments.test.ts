@@ -1,5 +1,5 @@
 // Photographs and documents through the whole desk on a real folder: added, read, opened, changed, taken off and undone, by each role.
-import { readdir, readFile, stat } from 'node:fs/promises';
+import { chmod, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Role } from '../../app/domain/fleet/shop.ts';
@@ -242,5 +242,65 @@ describe('changing and taking off', () => {
     expect(await seen()).toEqual([]);
     await desk.ask('edit:redo', {});
     expect(await seen()).toEqual([added]);
+  });
+});
+
+describe('a file that has gone or is damaged', () => {
+  const place = (bytes: Buffer) => join(desk.folder, 'fleet', 'attachments', vehicleId, `${contentHash(bytes)}.pdf`);
+
+  it('is told without its name, looked at and put back on Safety copies, and read again', async () => {
+    await desk.ask('lot:read', {});
+    const invoice = smallDocument('invoice');
+    const { id: attachmentId } = await add(invoice, { name: 'invoice-of-the-auction.pdf' });
+    await desk.ask('fleet:back-up', {});
+    await rm(place(invoice));
+    const read = { id: vehicleId, attachmentId, size: 'whole' } as const;
+    const error = await desk.refused('attachment:read', read);
+    expect(error).toMatchObject({ code: 'bad-attachment' });
+    expect(error.detail).toMatch(/Safety copies/);
+    const { troubles } = await desk.ask('safety:read', {});
+    expect(troubles).toMatchObject([{ fileName: `attachments/${vehicleId}` }]);
+    expect(troubles[0]?.sentence).toMatch(/^1 photograph or document of LW-1001 is not in the fleet folder/);
+    expect(JSON.stringify(troubles)).not.toContain('invoice');
+    expect(desk.emitted.at(-1)).toMatchObject({ name: 'desk:changed', payload: { troubleCount: 1 } });
+    const id = troubles[0]?.id ?? '';
+    const preview = await desk.ask('safety:preview-trouble', { id });
+    expect(preview).toMatchObject({ effect: 'comes' });
+    expect(preview.what).toMatch(/^LW-1001, .*: invoice-of-the-auction\.pdf$/);
+    await desk.ask('fleet:restore-trouble', { id });
+    expect(Buffer.from((await desk.ask('attachment:read', read)).bytes)).toEqual(invoice);
+    expect((await desk.ask('desk:read', {})).troubleCount).toBe(0);
+  });
+
+  it('is not opened with another program', async () => {
+    const paper = smallDocument('paper');
+    const { id: attachmentId } = await add(paper);
+    await chmod(place(paper), 0o644);
+    await writeFile(place(paper), smallDocument('another'));
+    expect((await desk.refused('attachment:open', { id: vehicleId, attachmentId })).code).toBe('bad-attachment');
+    expect(desk.opened).toEqual([]);
+  });
+
+  it('is mended when the same file is added again after it was taken off', async () => {
+    const added = await add(photograph);
+    const path = place(photograph).replace(/pdf$/, 'jpg');
+    await chmod(path, 0o644);
+    await writeFile(path, 'spoilt');
+    const { revision } = await desk.ask('vehicle:open', { id: vehicleId });
+    const change = { kind: 'remove', list: 'attachments', id: added.id } as const;
+    await desk.ask('vehicle:change', { id: vehicleId, baseRevision: revision, change });
+    await add(photograph);
+    expect(await readFile(path)).toEqual(photograph);
+  });
+});
+
+describe('how much an archive would hold', () => {
+  it('is counted from the records', async () => {
+    await add(photograph);
+    await add(smallDocument());
+    expect(await desk.ask('archive:size', {})).toEqual({
+      attachments: 2,
+      bytes: photograph.length + smallDocument().length,
+    });
   });
 });

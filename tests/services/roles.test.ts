@@ -64,6 +64,7 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'calendar:places': 'M',
   'calendar:suggest-holidays': 'M',
   'archive:write': 'M',
+  'archive:size': 'M',
   'archive:open': 'M',
   'list:look': 'M',
   'list:try': 'M',

@@ -1,12 +1,17 @@
 // The whole fleet as one file: what is in it, and that nothing is put in place unless all of it is whole.
 import { execFileSync } from 'node:child_process';
-import { cp, mkdir, mkdtemp, readdir, readFile, rm, truncate, writeFile } from 'node:fs/promises';
+import { cp, mkdir, mkdtemp, readdir, readFile, rm, stat, truncate, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { strToU8, unzipSync, zipSync } from 'fflate';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { contentHash } from '../../app/storage/content-hash.ts';
 import { checkArchive, unpackArchive } from '../../app/storage/read-archive.ts';
 import { writeArchive } from '../../app/storage/write-archive.ts';
+import { madePng } from '../helpers/made-pictures.ts';
+import { addPhotographs, pathOf, spoil } from './attachment-fixture.ts';
+import { fleetOf, openForTest, unwrapped } from './fleet-fixture.ts';
+import { byAda } from './telling-fixture.ts';
 
 const sample = join(import.meta.dirname, '..', '..', 'sample-fleet', 'current');
 const madeAt = '2026-03-18T09:00:00.000Z';
@@ -25,7 +30,8 @@ beforeEach(async () => {
 });
 afterEach(() => rm(place, { recursive: true, force: true }));
 
-const write = (withKeys = false) => writeArchive(fleet, archive, { withKeys, madeAt });
+const write = (withKeys = false, withAttachments = true) =>
+  writeArchive(fleet, archive, { withKeys, withAttachments, madeAt });
 type Files = Record<string, Uint8Array>;
 const rewrite = async (change: (files: Files) => void) => {
   const files: Files = unzipSync(await readFile(archive));
@@ -145,4 +151,72 @@ describe('an archive', () => {
     expect(written.ok && written.value.fileCount).toBeGreaterThan(500);
     expect(process.memoryUsage().rss - before).toBeLessThan(300_000_000);
   }, 60_000);
+});
+
+describe('photographs and documents', () => {
+  async function withPhotographs() {
+    await rm(fleet, { recursive: true });
+    await mkdir(fleet);
+    await fleetOf(['abcd', 'gone'], { folder: fleet });
+    const store = await openForTest(fleet);
+    const [one, two] = await addPhotographs(store, 'abcd', [10, 20]);
+    const [three] = await addPhotographs(store, 'gone', [30]);
+    if (!one || !two || !three) throw new Error('Three were made.');
+    const unnamed = madePng(8, 6, 99);
+    await writeFile(join(fleet, pathOf('abcd', unnamed)), unnamed);
+    unwrapped(await store.withdrawVehicle('gone', store.vehicles().get('gone')?.revision ?? 0, byAda));
+    await store.close();
+    return { one, two, three };
+  }
+
+  it('are in it where a record names them, withdrawn ones too, and come back byte for byte and protected', async () => {
+    const { one, two, three } = await withPhotographs();
+    const written = unwrapped(await write());
+    expect(written.missing).toEqual([]);
+    const named = [pathOf('abcd', one), pathOf('abcd', two), pathOf('gone', three)];
+    const held = written.files.map(({ path }) => path).filter((path) => path.startsWith('attachments/'));
+    expect(held.sort()).toEqual(named.sort());
+    execFileSync('python3', ['-m', 'zipfile', '-t', archive], { encoding: 'utf8' });
+    const target = join(place, 'new');
+    unwrapped(await unpackArchive(archive, target));
+    expect(await readFile(join(target, pathOf('abcd', two)))).toEqual(two);
+    expect((await stat(join(target, pathOf('gone', three)))).mode & 0o222).toBe(0);
+    const store = await openForTest(target);
+    expect(store.troubles()).toEqual([]);
+    await store.close();
+  });
+
+  it('are left out when nobody wants them; the fleet that is opened from it says what it misses', async () => {
+    await withPhotographs();
+    const written = unwrapped(await write(false, false));
+    expect(written.files.some(({ path }) => path.startsWith('attachments/'))).toBe(false);
+    const target = join(place, 'new');
+    unwrapped(await unpackArchive(archive, target));
+    const store = await openForTest(target);
+    expect(store.troubles()).toMatchObject([{ fileName: 'attachments/abcd', lastGoodCopy: null }]);
+    await store.close();
+  });
+
+  it('that are damaged or gone are left out and named', async () => {
+    const { one, two } = await withPhotographs();
+    await spoil(fleet, pathOf('abcd', one));
+    await rm(join(fleet, pathOf('abcd', two)));
+    const written = unwrapped(await write());
+    expect([...written.missing].sort()).toEqual([pathOf('abcd', one), pathOf('abcd', two)].sort());
+    expect((await checkArchive(archive)).ok).toBe(true);
+  });
+
+  it('whose bytes are not what their name says are refused when it is opened', async () => {
+    const { one } = await withPhotographs();
+    await write();
+    await rewrite((files) => {
+      const other = strToU8('another picture');
+      files[pathOf('abcd', one)] = other;
+      const contents = JSON.parse(strFromU8(files['contents.json'] ?? new Uint8Array()));
+      for (const file of contents.files)
+        if (file.path === pathOf('abcd', one)) Object.assign(file, { sha256: contentHash(other), bytes: other.length });
+      files['contents.json'] = strToU8(JSON.stringify(contents));
+    });
+    expect(await refusal()).toMatch(/cannot be used: It is not as it was written/);
+  });
 });

@@ -130,7 +130,7 @@ describe('a file that has gone or is damaged', () => {
       vehicleId: 'abcd',
       lastGoodCopy: { revision: 0 },
     });
-    expect(trouble?.reason).toMatch(/^2 photographs and documents of .* have gone from the fleet folder/);
+    expect(trouble?.reason).toMatch(/^2 photographs and documents of .* are not in the fleet folder/);
     expect(unwrapped(await store.looks.lastGood(trouble?.id ?? ''))).toMatchObject({ kind: 'attachments' });
     unwrapped(await store.restoreLastGood(trouble?.id ?? '', byAda));
     expect(await readFile(join(folder, pathOf('abcd', pictures[0])))).toEqual(pictures[0]);

@@ -39,7 +39,12 @@ export function BackupTable({
               <tr key={backup.id}>
                 <th scope="row">{showMoment(backup.madeAt)}</th>
                 <td>{text.reasons[backup.reason]}</td>
-                <td>{backup.isGood ? text.vehicles(backup.vehicleCount) : ''}</td>
+                <td>
+                  {backup.isGood ? text.vehicles(backup.vehicleCount) : ''}
+                  {backup.attachmentsNotHeld > 0 && (
+                    <div className="safety-bad">{text.notHeld(backup.attachmentsNotHeld)}</div>
+                  )}
+                </td>
                 <td>{text.places[backup.where]}</td>
                 <td className={backup.isGood ? undefined : 'safety-bad'}>{backup.isGood ? text.good : text.bad}</td>
                 <td className="safety-actions">
