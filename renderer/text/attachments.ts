@@ -50,6 +50,7 @@ export const attachmentsText = {
   size,
 
   caption: 'What it shows',
+  documentCaption: 'What it is',
   captionHint: 'Printed under the picture, and read out to whoever cannot see it',
   on: 'Day',
   readers,
@@ -62,7 +63,7 @@ export const attachmentsText = {
   print: 'Print it on sheets',
   printHint:
     'For everyone: on the readiness sheet and the job sheet. For the workshop: on the job sheet. For the manager alone: on none',
-  takenOff: 'Taking it off leaves its file in the fleet folder, so that undo and backups stay true.',
+  takenOff: 'Removed, it leaves its file in the fleet folder, so that undo and backups stay true.',
 
   place: (nth: number, of: number) => `${nth} of ${of}`,
   previous: 'Previous',

@@ -33,6 +33,13 @@ export const keyGroups: readonly {
     ],
   },
   {
+    where: 'On a vehicle',
+    keys: [
+      { key: 'Ctrl+V', does: 'Add the picture or the files on the clipboard; inside a text field, the text' },
+      { key: '←  →', does: 'Day by day on the hold strip; from one photograph shown large to the next' },
+    ],
+  },
+  {
     where: 'In Waiting',
     keys: [
       { key: '↑  ↓  Home  End', does: 'One line up or down; first or last' },

@@ -33,6 +33,7 @@ type FieldsProps = { readonly fact: AttachmentDraft; readonly entry: OpenEntry; 
 
 export function AttachmentFields({ fact, entry, onClosed }: FieldsProps) {
   const { today, role } = useVehicle();
+  const isPicture = fact.kind !== 'pdf';
   const mayBe = attachmentReadersSchema.options.filter((readers) =>
     rightsHere(role).readsAttachmentsFor.includes(readers),
   );
@@ -49,15 +50,18 @@ export function AttachmentFields({ fact, entry, onClosed }: FieldsProps) {
         <>
           <div className="field-grid">
             <FieldPlace name="caption">
-              <TextField label={text.caption} {...edit.at('caption')} hint={text.captionHint} isWide />
+              <TextField
+                label={isPicture ? text.caption : text.documentCaption}
+                {...edit.at('caption')}
+                hint={isPicture ? text.captionHint : undefined}
+                isWide
+              />
             </FieldPlace>
             <SelectField label={text.whoSees} {...edit.at('readers')} options={chooseFrom(mayBe, text.readers)} />
             <DayField label={text.on} {...edit.at('on')} today={today} isRequired />
-            {fact.kind !== 'pdf' && (
-              <CheckField label={text.print} {...edit.at('isOnSheets')} hint={text.printHint} isWide />
-            )}
+            {isPicture && <CheckField label={text.print} {...edit.at('isOnSheets')} hint={text.printHint} isWide />}
           </div>
-          <p className="quiet">{text.takenOff}</p>
+          <p className="attachment-stays">{text.takenOff}</p>
         </>
       )}
     </FactForm>
