@@ -1,7 +1,7 @@
 // Calls of the page: who may ask, how much, in which form, and that nothing is ever thrown.
 import { describe, expect, it, vi } from 'vitest';
 import { ok, type Result } from '../../app/domain/shared/result.ts';
-import { answerCall, isTrustedSender, longestCall, type Sender } from '../../app/shell/answer-call.ts';
+import { answerCall, isTrustedSender, longestCall, mostCallBytes, type Sender } from '../../app/shell/answer-call.ts';
 import { silentLog } from './silent-log.ts';
 
 const ours: Sender = { contentsId: 7, isMainFrame: true, url: 'app://lotwright/index.html' };
@@ -96,6 +96,30 @@ describe('answerCall', () => {
     expect(result).toMatchObject({ ok: false, error: { code: 'bad-request', problems: [] } });
     expect(lines.join().length).toBeLessThan(200);
     expect(session.answer).not.toHaveBeenCalled();
+  });
+
+  it('hands bytes on as they are, and refuses more of them than any file has', async () => {
+    const { answering, session, lines } = desk(async () => ok({}), false);
+    const input = {
+      id: 'kept-one',
+      baseRevision: 1,
+      name: 'front.jpg',
+      bytes: new Uint8Array([1, 2, 3]),
+      small: null,
+      print: null,
+      on: '2026-03-18',
+      caption: '',
+    };
+    const call = (changed: object) =>
+      answerCall({ channel: 'attachment:add', input: { ...input, ...changed }, sender: ours }, answering);
+    expect(await call({})).toMatchObject({ ok: true });
+    expect(session.answer).toHaveBeenCalledExactlyOnceWith('attachment:add', input);
+    expect(await call({ bytes: new Uint8Array(mostCallBytes + 1) })).toMatchObject({ error: { code: 'bad-request' } });
+    expect(await call({ bytes: new Uint8Array(0) })).toMatchObject({ error: { code: 'bad-request' } });
+    expect(await call({ bytes: [1, 2, 3] })).toMatchObject({ error: { code: 'bad-request' } });
+    expect(await call({ bytes: '/etc/passwd' })).toMatchObject({ error: { code: 'bad-request' } });
+    expect(session.answer).toHaveBeenCalledTimes(1);
+    expect(lines.join().length).toBeLessThan(1000);
   });
 
   it('refuses what is no plain data', async () => {
