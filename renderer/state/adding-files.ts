@@ -14,17 +14,20 @@ export type AddingFile = {
   readonly id: number;
   readonly vehicleId: string;
   readonly file: File;
+  /** Who handed it over: it is added under no other name. */
+  readonly askedBy: string | null;
   /** Why it was not added, in a sentence; null while it waits or is under way. */
   readonly refusal: string | null;
 };
 
 export type Adding = {
   readonly files: readonly AddingFile[];
-  /** Of those handed over since the list was last worked off. */
+  /** Of those handed over since the list was last worked off: how many are through, and how many of these were added. */
+  readonly done: number;
   readonly added: number;
 };
 
-export const addingStore = createStore<Adding>({ files: [], added: 0 });
+export const addingStore = createStore<Adding>({ files: [], done: 0, added: 0 });
 
 let lastId = 0;
 let isAtWork = false;
@@ -37,7 +40,7 @@ function withoutFile(state: Adding, id: number): Adding {
   return { ...state, files: state.files.filter((one) => one.id !== id) };
 }
 
-function withRefusal(state: Adding, id: number, refusal: string | null): Adding {
+function withRefusal(state: Adding, id: number, refusal: string): Adding {
   return { ...state, files: state.files.map((one) => (one.id === id ? { ...one, refusal } : one)) };
 }
 
@@ -65,25 +68,25 @@ async function addOne({ vehicleId, file }: AddingFile, on: string): Promise<stri
   return answer.ok ? null : sentenceOf(answer.error);
 }
 
+function personHere(): string | null {
+  return deskStore.read()?.person.id ?? null;
+}
+
 async function workOff(on: string): Promise<void> {
   if (isAtWork) return;
   isAtWork = true;
-  const askedBy = deskStore.read()?.person.id;
   for (;;) {
     const [next] = waitingIn(addingStore.read());
     if (next === undefined) break;
-    // Whoever sits down now has not asked for these.
-    const isSomebodyElse = deskStore.read()?.person.id !== askedBy;
-    const refusal = isSomebodyElse ? attachmentsText.somebodyElse : await addOne(next, on);
-    addingStore.update((state) =>
-      refusal === null
-        ? { ...withoutFile(state, next.id), added: state.added + 1 }
-        : withRefusal(state, next.id, refusal),
-    );
+    const refusal = next.askedBy === personHere() ? await addOne(next, on) : attachmentsText.somebodyElse;
+    addingStore.update((state) => {
+      const after = refusal === null ? withoutFile(state, next.id) : withRefusal(state, next.id, refusal);
+      return { ...after, done: state.done + 1, added: state.added + (refusal === null ? 1 : 0) };
+    });
   }
   isAtWork = false;
   const { added } = addingStore.read();
-  addingStore.update((state) => ({ ...state, added: 0 }));
+  addingStore.update((state) => ({ ...state, done: 0, added: 0 }));
   if (added > 0) notify('done', attachmentsText.added(added));
 }
 
@@ -91,14 +94,17 @@ async function workOff(on: string): Promise<void> {
 export function addFiles(vehicleId: string, files: readonly File[], on: string): void {
   const wanted = files.map((file): AddingFile => {
     lastId += 1;
-    return { id: lastId, vehicleId, file, refusal: null };
+    return { id: lastId, vehicleId, file, askedBy: personHere(), refusal: null };
   });
   addingStore.update((state) => ({ ...state, files: [...state.files, ...wanted] }));
   void workOff(on);
 }
 
 export function tryAgain(id: number, on: string): void {
-  addingStore.update((state) => withRefusal(state, id, null));
+  addingStore.update((state) => ({
+    ...state,
+    files: state.files.map((one) => (one.id === id ? { ...one, askedBy: personHere(), refusal: null } : one)),
+  }));
   void workOff(on);
 }
 

@@ -40,6 +40,20 @@ test('what is chosen is kept as it is, and what cannot be kept is named with its
   await openVehicle(page, stockNumber);
   const place = attachmentsOf(page);
   await expect(place.getByText(/^Nothing here yet\. Drop photographs or PDF documents anywhere/)).toBeVisible();
+  // Noted as it is drawn: a file is through before anybody could look twice.
+  await page.evaluate(() => {
+    const told: string[] = [];
+    const note = () => {
+      const now = globalThis.document.querySelector('.adding-now')?.textContent ?? '';
+      if (now !== '' && told.at(-1) !== now) told.push(now);
+    };
+    new MutationObserver(note).observe(globalThis.document.body, {
+      subtree: true,
+      childList: true,
+      characterData: true,
+    });
+    Object.assign(globalThis, { toldOfAdding: told });
+  });
   const door = photograph('IMG_0001.jpg', 180);
   await choose(page, [
     door,
@@ -52,6 +66,15 @@ test('what is chosen is kept as it is, and what cannot be kept is named with its
   ]);
   await expectAdded(page, 3);
   await expectSaved(page);
+  expect(await page.evaluate(() => (globalThis as unknown as { toldOfAdding: string[] }).toldOfAdding)).toEqual([
+    'Adding 1 of 7: IMG_0001.jpg',
+    'Adding 2 of 7: IMG_0002.jpg',
+    'Adding 3 of 7: inspection.pdf',
+    'Adding 4 of 7: IMG_0007.HEIC',
+    'Adding 5 of 7: IMG_0001 (1).jpg',
+    'Adding 6 of 7: notes.txt',
+    'Adding 7 of 7: empty.jpg',
+  ]);
   const refused = place.getByRole('alert');
   await expect(refused.getByRole('listitem')).toHaveText([
     /^IMG_0007\.HEIC This is a HEIC picture/,

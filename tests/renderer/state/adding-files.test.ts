@@ -26,7 +26,7 @@ beforeEach(() => {
   asked = [];
   answer = accepted;
   deskStore.set(deskOf('mara'));
-  addingStore.set({ files: [], added: 0 });
+  addingStore.set({ files: [], done: 0, added: 0 });
   const add = async (input: Asked) => {
     asked.push(input);
     return answer(input);
@@ -49,7 +49,7 @@ describe('files that are added', () => {
       'vehicle-two c.png',
     ]);
     expect(new TextDecoder().decode(asked[1]?.bytes)).toBe('b.pdf');
-    expect(addingStore.read()).toEqual({ files: [], added: 0 });
+    expect(addingStore.read()).toEqual({ files: [], done: 0, added: 0 });
   });
 
   it('stay in the list with the reason where they are refused, while the others are added', async () => {
@@ -104,6 +104,11 @@ describe('files that are added', () => {
     expect(addingStore.read().files.map((one) => [one.file.name, one.refusal])).toEqual([
       ['b.jpg', expect.stringMatching(/^Somebody else sat down/)],
     ]);
+    // Tried again, it is the one who sits there now that adds it.
+    answer = accepted;
+    tryAgain(addingStore.read().files[0]?.id ?? 0, '2026-03-18');
+    await settled();
+    expect(asked.map(({ name }) => name)).toEqual(['a.jpg', 'b.jpg']);
   });
 
   it('are added all the same where the vehicle has changed meanwhile', async () => {

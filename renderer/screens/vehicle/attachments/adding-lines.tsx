@@ -14,7 +14,7 @@ export function AddingLines() {
   return (
     <>
       <p className="adding-now" role="status">
-        {now !== undefined && text.adding(adding.added + 1, adding.added + waiting.length, now.file.name)}
+        {now !== undefined && text.adding(adding.done + 1, adding.done + waiting.length, now.file.name)}
       </p>
       {refused.length > 0 && (
         <div className="not-added" role="alert">
