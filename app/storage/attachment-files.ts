@@ -1,15 +1,17 @@
 // The files of photographs and documents in the fleet folder, each named by the hash of its bytes. Writes a file once and never changes
 // one; knows nothing of who may see what.
-import { chmod, mkdir, readdir, readFile, unlink } from 'node:fs/promises';
+import { chmod, mkdir, readFile, unlink } from 'node:fs/promises';
 import { fail, ok, type Result } from '../domain/shared/result.ts';
 import { attachmentFiles } from '../domain/vehicle/attachment.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
+import { mapAtMost } from './at-most.ts';
 import { isThere, syncFolder, tempFilePattern, writeFileAtomically } from './atomic-file.ts';
 import { contentHash } from './content-hash.ts';
 import { namesIn, pathIn } from './fleet-folder.ts';
 import { problemFromError, type StorageProblem, systemCode } from './storage-problem.ts';
 
 export const attachmentsFolder = 'attachments';
+const foldersAtOnce = 16;
 const fileNamePattern = /^([0-9a-f]{64})\.(?:jpg|png|pdf)$/;
 
 export type AttachmentFile = { readonly name: string; readonly bytes: Uint8Array };
@@ -33,14 +35,19 @@ export function attachmentPathsOf({ id, attachments }: Pick<Vehicle, 'id' | 'att
 
 /** Paths of all that lie in `root` under names of this program, whatever is in them. */
 export async function listAttachmentPaths(root: string): Promise<string[]> {
-  try {
-    const names = await readdir(pathIn(root, attachmentsFolder), { recursive: true });
-    const paths = names.map((name) => `${attachmentsFolder}/${name.replaceAll('\\', '/')}`);
-    return paths.filter((path) => attachmentPlace(path) !== null).sort();
-  } catch (error) {
-    if (systemCode(error) === 'ENOENT') return [];
+  const vehicleIds = await namesIn(pathIn(root, attachmentsFolder));
+  const lists = await mapAtMost(vehicleIds, foldersAtOnce, (vehicleId) => namesInFolder(root, vehicleId));
+  return lists.flat().filter((path) => attachmentPlace(path) !== null);
+}
+
+/** Paths of what lies in one vehicle's folder; none where a file has the name of a folder. */
+async function namesInFolder(root: string, vehicleId: string): Promise<string[]> {
+  const folder = pathIn(root, `${attachmentsFolder}/${vehicleId}`);
+  const names = await namesIn(folder).catch((error: unknown) => {
+    if (systemCode(error) === 'ENOTDIR') return [];
     throw error;
-  }
+  });
+  return names.map((name) => attachmentPath(vehicleId, name));
 }
 
 /** Temp files of a killed process. What they were to become, no record names. */
