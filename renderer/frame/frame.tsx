@@ -10,6 +10,7 @@ import { frameText } from '../text/frame.ts';
 import { Button } from '../ui/button.tsx';
 import { HatchPatterns } from '../ui/hatch-patterns.tsx';
 import { NoticeArea } from '../ui/notice.tsx';
+import { purposeId } from '../ui/screen-purpose.tsx';
 import { AboutDialog } from './about-dialog.tsx';
 import { applyTheme } from './apply-theme.ts';
 import { BeginAgainDialog } from './begin-again-dialog.tsx';
@@ -72,7 +73,14 @@ export function Frame() {
         </button>
         <TopBar desk={desk} route={route} />
         <SampleLine desk={desk} route={route} />
-        <main key={`${handOvers} ${place}`} id="screen" ref={main} className={`screen is-${screen}`} tabIndex={-1}>
+        <main
+          key={`${handOvers} ${place}`}
+          id="screen"
+          ref={main}
+          className={`screen is-${screen}`}
+          tabIndex={-1}
+          aria-describedby={purposeId}
+        >
           <Screen route={route} />
         </main>
         <StatusLine desk={desk} onShowKeys={() => setHelps('keys')} />

@@ -3,6 +3,14 @@ import type { ListFact } from '../../app/domain/import/list-columns.ts';
 import type { ListEncoding } from '../../app/domain/import/list-text.ts';
 import type { DayForm, DecimalForm } from '../../app/domain/import/value-forms.ts';
 import { plural } from '../../app/domain/shared/text.ts';
+import type { Purpose } from './purpose.ts';
+
+export const importListPurpose: Purpose = {
+  manager:
+    'Takes a purchase list in as one act: a CSV file as an auction or a spreadsheet writes it. Choose the file first; nothing is taken in before you press the button at the foot, and one undo takes the whole list back.',
+  technician: null,
+  sales: null,
+};
 
 export const factNames: Readonly<Record<ListFact, string>> = {
   vin: 'VIN',
@@ -51,8 +59,6 @@ const separatorNames: Readonly<Record<string, string>> = {
 
 export const importListText = {
   title: 'Take in a purchase list',
-  intro:
-    'A CSV file as an auction or a spreadsheet writes it. Nothing is taken in before you press the button at the foot; one undo takes the whole list back.',
   choose: 'Choose a CSV file',
   orDrop: 'or drop it here.',
   another: 'Choose another file',

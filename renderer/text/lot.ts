@@ -1,5 +1,15 @@
 // Words of the Lot.
 import { plural } from '../../app/domain/shared/text.ts';
+import type { Purpose } from './purpose.ts';
+
+export const lotPurpose: Purpose = {
+  manager:
+    'Every vehicle, where its days went and what it waits for. Begin with the longest wait, at the top: open the vehicle to see whose move it is.',
+  technician:
+    'Every vehicle and what it waits for. Open one to enter scans, parts and work; what can be done now is on Next jobs.',
+  sales:
+    'The vehicles whose repair has been proven. Open one to see what was found and done, and what a buyer must be told.',
+};
 
 export const lotText = {
   title: 'Lot',

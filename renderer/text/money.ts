@@ -7,7 +7,15 @@ import { causesInOrder, standingNames } from '../../app/domain/time/cause.ts';
 import type { TurnaroundKind } from '../../app/domain/time/turnaround-settings.ts';
 import { budgetText } from './budget.ts';
 import { monthNames } from './common.ts';
+import type { Purpose } from './purpose.ts';
 import { sayDay } from './say-day.ts';
+
+export const moneyPurpose: Purpose = {
+  manager:
+    'What the vehicles tie up, what falls due, and what was earned against the plan. Begin with the vehicles that should be let go and with the next payment.',
+  technician: null,
+  sales: null,
+};
 
 type Overview = MoneyView['overview'];
 

@@ -1,10 +1,13 @@
 // Words of Next jobs.
 import { plural } from '../../app/domain/shared/text.ts';
+import type { Purpose } from './purpose.ts';
+
+const forWorkshop =
+  'Programming steps and repairs that can be done now, on the vehicles where an hour of work saves most first. Begin with the first line; what waits for something is below, with the reason.';
+export const nextJobsPurpose: Purpose = { manager: forWorkshop, technician: forWorkshop, sales: null };
 
 export const nextJobsText = {
   title: 'Next jobs',
-  intro:
-    'Programming steps and repairs that can be done now, on the vehicles where an hour of work saves most first. What waits for something is below, with the reason.',
   onlyWorkshop: 'This list is for the workshop and the manager. Choose one of them at the top.',
   reading: 'Reading what can be done …',
   tryAgain: 'Try again',

@@ -1,6 +1,14 @@
 // Words of the screen Safety copies: damaged files, backups, putting back, the second folder.
 import type { BackupPreview, PutBackPreview, SafetyView } from '../../app/contract/safety-view.ts';
 import { showMoment } from './instant.ts';
+import type { Purpose } from './purpose.ts';
+
+export const safetyPurpose: Purpose = {
+  manager:
+    'The way back when a file is damaged or something was changed by mistake. Begin with the files that could not be used, if there are any; look into a copy before you put it back.',
+  technician: null,
+  sales: null,
+};
 
 type Backup = SafetyView['backups'][number];
 

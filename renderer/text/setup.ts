@@ -2,6 +2,15 @@
 import type { Check, Dealer, Rates } from '../../app/domain/fleet/shop.ts';
 import type { Market } from '../../app/domain/vehicle/market.ts';
 import type { WorkTouch } from '../../app/domain/work/work-area.ts';
+import type { Purpose } from './purpose.ts';
+
+const forEverybody = 'What holds for everybody in this shop, and your own PIN or pass phrase.';
+export const setupPurpose: Purpose = {
+  manager:
+    'What holds for the whole shop. Begin with dealer, rates and people; each section is saved by itself and can be changed later.',
+  technician: forEverybody,
+  sales: forEverybody,
+};
 
 export const setupText = {
   title: 'Setup',
@@ -83,6 +92,8 @@ export const setupText = {
   priceInWindow: 'Print the asking price on the sheet for the windscreen',
 
   labour: 'Labour, an hour',
+  dealerHint: 'Who you are on every sheet, and the units and paper you work with. Fill in the name first.',
+  ratesHint: 'What an hour and a day cost you. Every reckoning of money rests on these.',
   labourHint: 'For everybody without a rate of their own.',
   funding: 'Own money, interest a year',
   fundingHint: 'Simple interest on what no funding plan lends, while a vehicle is held.',

@@ -1,6 +1,14 @@
 // Words of the sheets screen.
 import { plural } from '../../app/domain/shared/text.ts';
 import type { SheetKind, SheetStep } from '../../app/domain/sheets/sheet.ts';
+import type { Purpose } from './purpose.ts';
+
+const choose = 'Pick a vehicle on the left and a kind of sheet; look at the paper, then write or print it.';
+export const sheetsPurpose: Purpose = {
+  manager: `Paper for the workshop, for sales and for you. ${choose}`,
+  technician: `Paper for the work on a vehicle. ${choose}`,
+  sales: `Paper for the windscreen and for the buyer. ${choose}`,
+};
 
 export const sheetsText = {
   title: 'Sheets',

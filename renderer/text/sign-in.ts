@@ -5,6 +5,7 @@ const forms = { pin: 'PIN', 'pass-phrase': 'Pass phrase' } as const;
 
 export const signInText = {
   title: 'Sign in',
+  purpose: 'Choose your name and type your PIN or pass phrase; then the desk shows what is for you.',
   locked: 'This desk is locked',
   lockedHint:
     'What was being typed is kept, and there again when the same person signs in. It is dropped when somebody else does.',

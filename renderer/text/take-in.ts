@@ -1,4 +1,12 @@
 // Words of taking a vehicle in.
+import type { Purpose } from './purpose.ts';
+
+export const takeInPurpose: Purpose = {
+  manager:
+    'Begins the record of a vehicle. Type the VIN first; with it the price and the day of the purchase are enough, and the rest may wait.',
+  technician: null,
+  sales: null,
+};
 
 export const takeInText = {
   title: 'Take a vehicle in',

@@ -5,6 +5,7 @@ import type { Day } from '../../app/domain/shared/day.ts';
 import { plural } from '../../app/domain/shared/text.ts';
 import type { SheetKind } from '../../app/domain/sheets/sheet.ts';
 import { type Standing, standingNames } from '../../app/domain/time/cause.ts';
+import type { Purpose } from './purpose.ts';
 import { sayDay, sayDaysIn, sayDistance, saySince } from './say-day.ts';
 
 export const ledgerText = {
@@ -24,6 +25,14 @@ export const ledgerText = {
   nobody: 'somebody no longer listed',
   none: 'none',
 } as const;
+
+export const vehiclePurpose: Purpose = {
+  manager:
+    'All that is known of this vehicle. Begin with what stands between it and its sale: press a line, and you are where it is dealt with.',
+  technician:
+    'All that the workshop knows of this vehicle. Begin with what stands between it and its sale: press a line of yours, and you are where it is entered.',
+  sales: 'What was found and done on this vehicle, and what a buyer must be told. The readiness sheet has it on paper.',
+};
 
 export const vehicleText = {
   reading: 'Opening the vehicle …',

@@ -5,9 +5,14 @@ import { showCents } from '../../app/domain/shared/cents.ts';
 import { type Day, daysBetween } from '../../app/domain/shared/day.ts';
 import { plural } from '../../app/domain/shared/text.ts';
 import { standingNames } from '../../app/domain/time/cause.ts';
+import type { Purpose } from './purpose.ts';
 import { sayDay, sayDaysIn, sayDistance } from './say-day.ts';
 
 type Line = WaitingLineView;
+
+const forWorkshop =
+  'Every part, code and sublet work that was asked for and is not here. Begin with what is to be chased today; C writes a chase down.';
+export const waitingPurpose: Purpose = { manager: forWorkshop, technician: forWorkshop, sales: null };
 
 const kindNames: Readonly<Record<Line['kind'], string>> = { part: 'part', code: 'code', sublet: 'sublet work' };
 const kindsNames: Readonly<Record<Line['kind'], string>> = { part: 'parts', code: 'codes', sublet: 'sublet work' };

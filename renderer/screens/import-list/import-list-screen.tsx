@@ -12,6 +12,7 @@ import { Button } from '../../ui/button.tsx';
 import { CheckField } from '../../ui/check-field.tsx';
 import { DayField } from '../../ui/day-field.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
+import { ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { SectionHead } from '../../ui/section-head.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
@@ -173,7 +174,7 @@ export function ImportListScreen() {
           {text.takeInOne}
         </Button>
       </div>
-      <p className="quiet">{text.intro}</p>
+      <ScreenPurpose screen="import-list" />
       <FileChoice label={list === null ? text.choose : text.another} />
       {trouble !== '' && (
         <p className="list-trouble" role="alert">

@@ -1,18 +1,18 @@
 // The Lot: every vehicle as a hold strip under one time axis, what each waits for, and how to find the one that is looked for.
 import './lot.css';
 import { useMemo, useRef } from 'react';
-import type { Desk } from '../../../app/contract/views.ts';
 import { showCents } from '../../../app/domain/shared/cents.ts';
 import { useDesk } from '../../state/desk-store.ts';
 import { lotStore, readLot } from '../../state/lot-store.ts';
-import { goTo } from '../../state/route-store.ts';
 import { useStore } from '../../state/store.ts';
 import { lotText } from '../../text/lot.ts';
 import { tableText } from '../../text/tables.ts';
 import { Button } from '../../ui/button.tsx';
 import { CsvButton } from '../../ui/csv-button.tsx';
+import { EmptyFleet, useIsFleetEmpty } from '../../ui/empty-fleet.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { LiveRegion } from '../../ui/live-region.tsx';
+import { ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { showWholeUnits } from '../../ui/whole-units.ts';
 import { focusRow } from './focus-row.ts';
 import { filterRows } from './lot-filter.ts';
@@ -21,30 +21,6 @@ import { LotTable } from './lot-table.tsx';
 import { LotLegend, LotTools } from './lot-tools.tsx';
 import { type LotTotals, totalsOf } from './lot-totals.ts';
 import { changeLotView, lotViewStore } from './lot-view.ts';
-
-function EmptyLot({ desk }: { readonly desk: Desk }) {
-  if (desk.person.role === 'technician') return <EmptyState sentence={lotText.emptyTechnician} />;
-  if (desk.person.role === 'sales') return <EmptyState sentence={lotText.emptySales} />;
-  const takeIn = (
-    <Button kind={desk.shop === null ? 'plain' : 'main'} shortcut="N" onPress={() => goTo({ screen: 'take-in' })}>
-      {lotText.takeIn}
-    </Button>
-  );
-  if (desk.shop !== null) return <EmptyState sentence={lotText.emptyManager} action={takeIn} />;
-  return (
-    <EmptyState
-      sentence={lotText.emptyNew}
-      action={
-        <>
-          <Button kind="main" onPress={() => goTo({ screen: 'setup' })}>
-            {lotText.goToSetup}
-          </Button>
-          {takeIn}
-        </>
-      }
-    />
-  );
-}
 
 function NothingFound({ search, among }: { readonly search: string; readonly among: number }) {
   return (
@@ -82,6 +58,7 @@ export function LotScreen() {
   const desk = useDesk();
   const lot = useStore(lotStore);
   const { search, standings, sort } = useStore(lotViewStore);
+  const isEmpty = useIsFleetEmpty();
   const input = useRef<HTMLInputElement>(null);
   const { today, seesMoney } = desk;
   const found = useMemo(() => filterRows(lot.rows, { search, standings }), [lot.rows, search, standings]);
@@ -102,11 +79,12 @@ export function LotScreen() {
         />
       </div>
     );
-  if (lot.state === 'here' && lot.rows.length === 0 && lot.toCome === 0)
+  if (isEmpty)
     return (
       <div className="lot">
         <h1>{lotText.title}</h1>
-        <EmptyLot desk={desk} />
+        <ScreenPurpose screen="lot" />
+        <EmptyFleet />
       </div>
     );
   if (lot.state === 'reading') return <p className="lot quiet">{lotText.reading}</p>;

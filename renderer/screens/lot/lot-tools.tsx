@@ -1,5 +1,5 @@
 // Above the table: search, days shown, taking in; and the legend, whose words filter.
-import { type RefObject, useLayoutEffect } from 'react';
+import { type RefObject, useLayoutEffect, useState } from 'react';
 import { type Standing, standingMeanings, standingNames } from '../../../app/domain/time/cause.ts';
 import { searchAskedStore } from '../../state/lot-store.ts';
 import { goTo } from '../../state/route-store.ts';
@@ -7,6 +7,7 @@ import { useStore } from '../../state/store.ts';
 import { lotText } from '../../text/lot.ts';
 import { Button } from '../../ui/button.tsx';
 import { CauseSwatch } from '../../ui/cause-swatch.tsx';
+import { PurposeButton, ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { lotSpans } from './lot-axis.ts';
 import { type Found, standingsInOrder, withToggled } from './lot-filter.ts';
 import { changeLotView, lotViewStore } from './lot-view.ts';
@@ -110,9 +111,11 @@ export function LotTools({
   readonly whyNoTakeIn: string | null;
   readonly seesMoney: boolean;
 }) {
+  const [isPurposeOpen, setIsPurposeOpen] = useState(false);
   return (
     <div className="lot-tools">
       <h1>{lotText.title}</h1>
+      <PurposeButton isOpen={isPurposeOpen} onToggle={() => setIsPurposeOpen((before) => !before)} />
       <Search input={input} onGoToFirst={onGoToFirst} />
       <SpanChoice />
       <Marks seesMoney={seesMoney} />
@@ -127,6 +130,7 @@ export function LotTools({
           {lotText.takeIn}
         </Button>
       </div>
+      <ScreenPurpose screen="lot" isHidden={!isPurposeOpen} />
     </div>
   );
 }

@@ -8,7 +8,9 @@ import { useDesk } from '../../state/desk-store.ts';
 import { errorSentence } from '../../text/errors.ts';
 import { moneyScreenText as text } from '../../text/money.ts';
 import { Button } from '../../ui/button.tsx';
+import { EmptyFleet, useIsFleetEmpty } from '../../ui/empty-fleet.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
+import { ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { Budgets, OpenVehicles, Sold } from './margin-findings.tsx';
 import { Ageing, DaysByCause, Due, LetGo, Slowest } from './money-findings.tsx';
 
@@ -48,6 +50,7 @@ function Figures({ view }: { readonly view: MoneyView }) {
 
 function Fleet({ currency }: { readonly currency: string }) {
   const [{ view, trouble }, setReading] = useState<Reading>({ view: null, trouble: '' });
+  const isEmpty = useIsFleetEmpty();
   const [turn, setTurn] = useState(0);
   // biome-ignore lint/correctness/useExhaustiveDependencies: read again each time something changed.
   useEffect(() => {
@@ -78,6 +81,7 @@ function Fleet({ currency }: { readonly currency: string }) {
         />
       </div>
     );
+  if (isEmpty) return <EmptyFleet />;
   if (view === null) return <p className="quiet">{text.reading}</p>;
   const shown = { overview: view.overview, currency };
   return (
@@ -106,6 +110,7 @@ export function MoneyScreen() {
   return (
     <div className="money-screen">
       <h1>{text.title}</h1>
+      <ScreenPurpose screen="money" />
       {desk.seesMoney ? (
         <Fleet key={desk.fleetName} currency={desk.shop?.dealer.currency ?? ''} />
       ) : (

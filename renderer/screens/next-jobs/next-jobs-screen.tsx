@@ -12,8 +12,10 @@ import { nextJobsText } from '../../text/next-jobs.ts';
 import { tableText } from '../../text/tables.ts';
 import { Button } from '../../ui/button.tsx';
 import { CsvButton } from '../../ui/csv-button.tsx';
+import { EmptyFleet, useIsFleetEmpty } from '../../ui/empty-fleet.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { LiveRegion } from '../../ui/live-region.tsx';
+import { ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { SectionHead } from '../../ui/section-head.tsx';
 
 type Vehicle = NextJobsView['order'][number];
@@ -108,6 +110,7 @@ function Waiting({ waiting }: Pick<NextJobsView, 'waiting'>) {
 
 export function NextJobsScreen() {
   const desk = useDesk();
+  const isEmpty = useIsFleetEmpty();
   const isAllowed = desk.person.role !== 'sales';
   const { known, readAgain } = useReading('next-jobs:read', isAllowed);
   const currency = desk.shop?.dealer.currency ?? '';
@@ -130,14 +133,17 @@ export function NextJobsScreen() {
   return (
     <div className="next-jobs">
       <h1>{nextJobsText.title}</h1>
-      <p className="next-intro">
-        {nextJobsText.intro}
+      <ScreenPurpose screen="next-jobs">
         {order.some(({ share }) => share !== null) && ` ${nextJobsText.sharedOut}`}{' '}
         <CsvButton what={tableText.nextJobs} table={() => ({ table: 'next-jobs' })} />
-      </p>
+      </ScreenPurpose>
       <LiveRegion text={nextJobsText.found(order.length, count)} />
       {order.length === 0 ? (
-        <EmptyState sentence={nextJobsText.nothing} />
+        isEmpty ? (
+          <EmptyFleet />
+        ) : (
+          <EmptyState sentence={nextJobsText.nothing} />
+        )
       ) : (
         <ol className="next-vehicles">
           {order.map((vehicle, at) => (

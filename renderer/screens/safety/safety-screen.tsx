@@ -9,6 +9,7 @@ import { errorSentence } from '../../text/errors.ts';
 import { safetyText as text } from '../../text/safety.ts';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
+import { ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { BackupDialog } from './backup-dialog.tsx';
 import { BackupTable } from './backup-table.tsx';
 import type { DonePutBack } from './put-back.ts';
@@ -88,6 +89,7 @@ export function SafetyScreen() {
   return (
     <div className="safety-screen">
       <h1>{text.title}</h1>
+      <ScreenPurpose screen="safety" />
       {!isAllowed ? (
         <EmptyState sentence={text.onlyManagers} />
       ) : sentence !== '' ? (

@@ -20,7 +20,7 @@ export function DealerSection({ kept, ...section }: SectionProps & { readonly ke
     isReadOnly,
   });
   return (
-    <SectionForm {...section} part="dealer">
+    <SectionForm {...section} part="dealer" hint={setupText.dealerHint}>
       <div className="field-grid">
         <TextField label={setupText.name} {...field('name')} hint={setupText.nameHint} isRequired />
         <TextField label={setupText.phone} {...field('phone')} />

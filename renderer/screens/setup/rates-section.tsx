@@ -24,7 +24,7 @@ export function RatesSection({
     typeIntoShop('rates', { ...rates, [name]: value }, name);
   const wiring = (name: keyof TypedRates) => ({ problem: problemAt(state, 'rates', name), isReadOnly });
   return (
-    <SectionForm {...section} part="rates">
+    <SectionForm {...section} part="rates" hint={setupText.ratesHint}>
       <div className="field-grid">
         <MoneyField
           label={setupText.labour}

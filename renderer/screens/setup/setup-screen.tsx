@@ -13,6 +13,7 @@ import { signInText } from '../../text/sign-in.ts';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { Facts } from '../../ui/facts.tsx';
+import { ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { SectionHead } from '../../ui/section-head.tsx';
 import { AgeingSection } from './ageing-section.tsx';
 import { ArchiveSection } from './archive-section.tsx';
@@ -166,6 +167,7 @@ export function SetupScreen() {
   return (
     <div className="setup">
       <h1>{setupText.title}</h1>
+      <ScreenPurpose screen="setup" />
       {desk.person.role === 'manager' && (
         <p className="setup-hint">
           {setupText.safetyHint}{' '}

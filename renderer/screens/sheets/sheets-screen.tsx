@@ -10,7 +10,9 @@ import { useStore } from '../../state/store.ts';
 import { sheetJobText } from '../../text/sheet-job.ts';
 import { sheetsText } from '../../text/sheets.ts';
 import { Button } from '../../ui/button.tsx';
+import { EmptyFleet, useIsFleetEmpty } from '../../ui/empty-fleet.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
+import { ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { SelectField } from '../../ui/select-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import { findVehicles, toggled, type VehicleFilter, vehicleFilters } from './find-vehicles.ts';
@@ -32,6 +34,7 @@ export type LedToSheet = { readonly vehicleId?: string; readonly kind?: AnySheet
 export function SheetsScreen({ led }: { readonly led: LedToSheet }) {
   const desk = useDesk();
   const { rows, state, trouble } = useStore(lotStore);
+  const isEmpty = useIsFleetEmpty();
   const kinds = kindsFor(desk.person.role);
   const [wantedKind, setKind] = useState<AnySheetKind>(led.kind ?? 'job-sheet');
   const kind = kinds.includes(wantedKind) ? wantedKind : (kinds[0] ?? 'readiness-sheet');
@@ -54,6 +57,7 @@ export function SheetsScreen({ led }: { readonly led: LedToSheet }) {
   return (
     <div className="sheets">
       <h1 className="unseen">{sheetsText.title}</h1>
+      <ScreenPurpose screen="sheets" />
       <div className="sheets-choice">
         <div className="sheets-find">
           <TextField label={sheetsText.search} value={typed} onChange={setTyped} placeholder={sheetsText.searchTip} />
@@ -97,7 +101,11 @@ export function SheetsScreen({ led }: { readonly led: LedToSheet }) {
         {ofFleet.success && <FleetSheetPreview kind={ofFleet.data} vehicleIds={chosenHere} rows={rows} />}
         {ofVehicle.success &&
           (seen === null ? (
-            <EmptyState sentence={sheetsText.pickOne} />
+            isEmpty ? (
+              <EmptyFleet />
+            ) : (
+              <EmptyState sentence={sheetsText.pickOne} />
+            )
           ) : (
             <SheetPreview kind={ofVehicle.data} row={seen} />
           ))}

@@ -39,6 +39,7 @@ export function LockedCover({ desk, hasDraftsBelow }: { readonly desk: Desk; rea
       ref={element}
       className="locked-cover"
       aria-label={text.locked}
+      aria-describedby="locked-purpose"
       onCancel={(event) => event.preventDefault()}
       // Escape pressed twice closes a dialog whatever its cancelling says.
       onClose={() => element.current?.isConnected && element.current.showModal()}
@@ -47,6 +48,11 @@ export function LockedCover({ desk, hasDraftsBelow }: { readonly desk: Desk; rea
       <main className="locked-sheet">
         <p className="locked-fleet">{desk.fleetName}</p>
         <h1>{text.locked}</h1>
+        {desk.signIn.trouble === null && (
+          <p id="locked-purpose" className="quiet">
+            {text.purpose}
+          </p>
+        )}
         {hasDraftsBelow && <p className="quiet">{text.lockedHint}</p>}
         {desk.readOnlyReason !== null && (
           <p className="quiet">

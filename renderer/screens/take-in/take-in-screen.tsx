@@ -16,6 +16,7 @@ import { takeInText } from '../../text/take-in.ts';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { Form } from '../../ui/form.tsx';
+import { ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { SectionHead } from '../../ui/section-head.tsx';
 import { VinField } from '../../ui/vin-field.tsx';
 import { WholeProblems } from '../../ui/whole-problems.tsx';
@@ -92,6 +93,7 @@ function TakeInForm({ vin: scanned }: { readonly vin?: string | undefined }) {
           {takeInText.takeInList}
         </Button>
       </div>
+      <ScreenPurpose screen="take-in" />
       <Form label={takeInText.title} onSubmit={() => void save()}>
         <SectionHead title={takeInText.which} />
         <div className="take-in-vin">

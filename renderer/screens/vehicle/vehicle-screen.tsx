@@ -10,6 +10,7 @@ import { errorSentence } from '../../text/errors.ts';
 import { vehicleText } from '../../text/vehicle.ts';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
+import { ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { AttachmentsSection } from './attachments/attachments-section.tsx';
 import { DropArea } from './attachments/drop-area.tsx';
 import { BatterySection } from './battery/battery-section.tsx';
@@ -102,6 +103,7 @@ function OpenVehicle({
         <div className="vehicle-body">
           <SectionList keys={sections} />
           <div className="vehicle-content">
+            <ScreenPurpose screen="vehicle" />
             <StandingRow />
             <VehicleStrip />
             <div className="vehicle-top">

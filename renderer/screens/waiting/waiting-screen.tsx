@@ -12,8 +12,10 @@ import { useReading } from '../../state/use-reading.ts';
 import { errorSentence } from '../../text/errors.ts';
 import { waitingText as text } from '../../text/waiting.ts';
 import { Button } from '../../ui/button.tsx';
+import { EmptyFleet, useIsFleetEmpty } from '../../ui/empty-fleet.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { LiveRegion } from '../../ui/live-region.tsx';
+import { ScreenPurpose } from '../../ui/screen-purpose.tsx';
 import { ChaseDialog } from './chase-dialog.tsx';
 import { HowLong } from './how-long.tsx';
 import { WaitingTable } from './waiting-table.tsx';
@@ -48,6 +50,7 @@ function Look() {
 function List({ view }: { readonly view: WaitingView }) {
   const desk = useDesk();
   const { today, seesMoney, person, readOnlyReason } = desk;
+  const isEmpty = useIsFleetEmpty();
   const [chased, setChased] = useState<WaitingLineView | null>(null);
   const onChase = useCallback((line: WaitingLineView) => setChased(line), []);
   const { puts } = rightsHere(person.role);
@@ -55,7 +58,7 @@ function List({ view }: { readonly view: WaitingView }) {
   const found = text.found(view.lines.length, view.vehicles);
   const due = view.lines.filter(({ chaseOn }) => chaseOn <= today).length;
   const sentences = [found, text.toChase(due), text.money(view, desk.shop?.dealer.currency ?? '')];
-  if (view.lines.length === 0) return <EmptyState sentence={text.nothing} />;
+  if (view.lines.length === 0) return isEmpty ? <EmptyFleet /> : <EmptyState sentence={text.nothing} />;
   return (
     <>
       <div className="waiting-tools">
@@ -89,6 +92,7 @@ export function WaitingScreen() {
   return (
     <div className="waiting-screen">
       <h1>{text.title}</h1>
+      <ScreenPurpose screen="waiting" />
       {!isAllowed ? (
         <EmptyState sentence={text.onlyWorkshop} />
       ) : known.state === 'failed' ? (
