@@ -43,8 +43,8 @@ export type SafetyView = z.infer<typeof safetyViewSchema>;
 export const putBackPreviewSchema = z.strictObject({
   /** What the copy is of: 'D-2, Merrowick Tarn', 'Settings', 'history/v-1.jsonl'. */
   what: z.string(),
-  /** Comes: there is nothing now. Goes: the copy has none of it. */
-  effect: z.enum(['comes', 'changes', 'same', 'goes']),
+  /** Comes: there is nothing now. Goes: the copy has none of it. Mends: a file that is no record comes back, and no record changes. */
+  effect: z.enum(['comes', 'changes', 'same', 'goes', 'mends']),
   changes: z.array(z.strictObject({ what: z.string(), from: z.string(), to: z.string() })).readonly(),
   /** More changes than are told here. */
   isShortened: z.boolean(),

@@ -89,12 +89,12 @@ export async function previewTrouble(
     case 'attachments':
       return ok({
         what: `${nameOf(value.vehicle)}: ${value.names.join(', ')}`,
-        effect: 'comes',
+        effect: 'mends',
         changes: [],
         isShortened: false,
       });
     case 'other':
-      return ok({ what: value.fileName, effect: 'comes', changes: [], isShortened: false });
+      return ok({ what: value.fileName, effect: 'mends', changes: [], isShortened: false });
   }
 }
 

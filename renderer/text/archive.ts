@@ -10,7 +10,7 @@ export const archiveText = {
   withAttachments: (attachments: number) =>
     `With ${plural(attachments, 'photograph or document', 'photographs and documents')}`,
   withAttachmentsHint: (bytes: number) =>
-    `They take about ${Math.max(1, Math.round(bytes / 1_000_000))} MB. A fleet that is opened from a file without them says on Safety copies what it misses.`,
+    `${bytes < 1_000_000 ? 'Less than 1 MB' : `About ${Math.round(bytes / 1_000_000)} MB`}. A fleet that is opened from a file without them says on Safety copies what it misses.`,
   write: 'Save the fleet as one file…',
   written: (fileName: string, vehicles: number) =>
     `${fileName} was written and read back: ${plural(vehicles, 'vehicle', 'vehicles')}.`,

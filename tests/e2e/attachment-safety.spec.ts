@@ -48,6 +48,7 @@ test('a document that has gone is told, looked at and put back; the archive says
   await troubles.getByRole('button', { name: /^Look at the copy of/ }).click();
   const copy = page.getByRole('dialog');
   await expect(copy).toContainText('report of the auction.pdf');
+  await expect(copy).toContainText('What has gone or is damaged comes back as it was written.');
   await copy.getByRole('button', { name: 'Put this copy back' }).click();
   await expect(troubles).toContainText('Every file of the fleet reads as it was written.');
   expect(await readdir(folder)).toEqual([name]);

@@ -265,7 +265,7 @@ describe('a file that has gone or is damaged', () => {
     expect(desk.emitted.at(-1)).toMatchObject({ name: 'desk:changed', payload: { troubleCount: 1 } });
     const id = troubles[0]?.id ?? '';
     const preview = await desk.ask('safety:preview-trouble', { id });
-    expect(preview).toMatchObject({ effect: 'comes' });
+    expect(preview).toMatchObject({ effect: 'mends' });
     expect(preview.what).toMatch(/^LW-1001, .*: invoice-of-the-auction\.pdf$/);
     await desk.ask('fleet:restore-trouble', { id });
     expect(Buffer.from((await desk.ask('attachment:read', read)).bytes)).toEqual(invoice);

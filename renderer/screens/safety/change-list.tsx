@@ -27,7 +27,7 @@ export function ChangeList({ preview }: { readonly preview: PutBackPreview }) {
         </table>
       )}
       {preview.isShortened && <p className="quiet">{text.shortened}</p>}
-      {preview.effect !== 'same' && <p className="quiet">{text.before}</p>}
+      {preview.effect !== 'same' && preview.effect !== 'mends' && <p className="quiet">{text.before}</p>}
     </>
   );
 }
