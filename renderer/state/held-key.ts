@@ -2,8 +2,8 @@
 // a vehicle in. A person feels nothing of it. Knows no keys and no commands.
 import { slowestGapMs } from './scan-reader.ts';
 
-/** A little longer than the longest gap inside a scan. */
-export const heldMs = slowestGapMs + 5;
+/** Longer than the longest gap inside a scan, since keys may be handed on late; still short of what a person feels. */
+export const heldMs = 2 * slowestGapMs + 10;
 
 type Held = { readonly act: () => void; readonly timer: ReturnType<typeof setTimeout> };
 let held: Held | null = null;

@@ -24,22 +24,22 @@ async function printOne(program: Program, stockNumber: string): Promise<string> 
   return (/mark (\w{3} \w{3})/.exec(await readPrinted(program, fileName))?.[1] ?? '').replace(' ', '');
 }
 
-test('the VIN and the stock number of a vehicle open it', async ({ page }) => {
+test('the VIN and the stock number of a vehicle open it', async ({ page, program }) => {
   const stockNumber = (await page.getByRole('rowheader').getByRole('link').nth(2).textContent()) ?? '';
   await openVehicle(page, stockNumber);
   const vin = (await page.getByTitle('VIN', { exact: true }).textContent())?.replace(/\s/g, '') ?? '';
   expect(vin).toHaveLength(17);
   await goTo(page, 'Waiting');
-  await scan(page, vin);
+  await scan(program, vin);
   await expect(page.getByRole('heading', { level: 1 })).toContainText(stockNumber);
   await goTo(page, 'Setup');
-  await scan(page, stockNumber);
+  await scan(program, stockNumber);
   await expect(page.getByRole('heading', { level: 1 })).toContainText(stockNumber);
 });
 
-test('a VIN that nobody has is offered to be taken in, filled in', async ({ page }) => {
+test('a VIN that nobody has is offered to be taken in, filled in', async ({ page, program }) => {
   await expect(page.getByRole('rowheader').first()).toBeVisible();
-  await scan(page, '1M8GDM9AXKP042788');
+  await scan(program, '1M8GDM9AXKP042788');
   await page.getByRole('region', { name: 'Messages' }).getByRole('button', { name: 'Take it in' }).click();
   await expect(page.getByLabel('VIN', { exact: true })).toHaveValue('1M8GDM9AXKP042788');
   await expect(page.getByLabel('Model year', { exact: true }).first()).not.toHaveValue('');
@@ -50,7 +50,7 @@ test('the mark of a sheet opens its vehicle and tells which sheet it is', async 
   const mark = await printOne(program, stockNumber);
   expect(mark).toHaveLength(6);
   await goTo(page, 'Money');
-  await scan(page, mark);
+  await scan(program, mark);
   await expect(page.getByRole('heading', { level: 1 })).toContainText(stockNumber);
   const said = page.getByText(/^Job sheet, .* Printed .* by .*\. Current: nothing has changed since\.$/).last();
   await expect(said).toContainText(stockNumber);
@@ -58,14 +58,14 @@ test('the mark of a sheet opens its vehicle and tells which sheet it is', async 
   await expect(page.getByRole('article', { name: /^Job sheet/ })).toContainText(stockNumber);
 
   const unknown = sheetMark({ kind: 'job-sheet', subjectId: 'nobody', revision: 1, printedAt: '2026-01-01T00:00:00Z' });
-  await scan(page, unknown);
+  await scan(program, unknown);
   await expect(problem(page)).toContainText('No sheet with the mark');
 });
 
-test('a code that begins with N takes nothing in; the key itself still does', async ({ page }) => {
+test('a code that begins with N takes nothing in; the key itself still does', async ({ page, program }) => {
   await expect(page.getByRole('rowheader').first()).toBeVisible();
   for (const code of ['N-7734', '/7734', '?7734']) {
-    await scan(page, code);
+    await scan(program, code);
     await expect(problem(page).filter({ hasText: `“${code}”` })).toBeVisible();
     await expect(page.getByRole('heading', { level: 1, name: 'Lot' })).toBeVisible();
     await expect(page.getByRole('dialog')).toHaveCount(0);
@@ -75,21 +75,21 @@ test('a code that begins with N takes nothing in; the key itself still does', as
   await expect(page.getByLabel('VIN', { exact: true })).toBeFocused();
 });
 
-test('in Waiting a code that begins with C writes no chase', async ({ page }) => {
+test('in Waiting a code that begins with C writes no chase', async ({ page, program }) => {
   await goTo(page, 'Waiting');
   await page.getByRole('table').getByRole('link').first().focus();
-  await scan(page, 'C-7734');
+  await scan(program, 'C-7734');
   await expect(problem(page)).toContainText('“C-7734”');
   await expect(page.getByRole('dialog')).toHaveCount(0);
   await page.keyboard.press('c');
   await expect(page.getByRole('dialog')).toBeVisible();
 });
 
-test('in a field a scan is text', async ({ page }) => {
+test('in a field a scan is text', async ({ page, program }) => {
   const row = page.getByRole('rowheader').getByRole('link').nth(2);
   const stockNumber = (await row.textContent()) ?? '';
   await page.getByRole('searchbox').focus();
-  await scan(page, stockNumber);
+  await scan(program, stockNumber);
   await expect(page.getByRole('searchbox')).toHaveValue(stockNumber);
   await expect(page.getByRole('heading', { level: 1, name: 'Lot' })).toBeVisible();
   // Enter goes from the search to what it found, as ever.
@@ -98,7 +98,7 @@ test('in a field a scan is text', async ({ page }) => {
   await page.keyboard.press('n');
   const vin = page.getByLabel('VIN', { exact: true });
   await expect(vin).toBeFocused();
-  await scan(page, '1M8GDM9AXKP042788');
+  await scan(program, '1M8GDM9AXKP042788');
   await expect(vin).toHaveValue('1M8GDM9AXKP042788');
   await expect(vin).not.toBeFocused();
   await expect(problem(page)).toHaveCount(0);
