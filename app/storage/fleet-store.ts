@@ -157,7 +157,7 @@ export class FleetStore {
     if (isBad === badAttachments.has(path)) return read;
     if (isBad) badAttachments.add(path);
     else badAttachments.delete(path);
-    await this.refreshTroubles();
+    if (this.soldToRead === 0) await this.refreshTroubles();
     return read;
   }
 
