@@ -15,7 +15,6 @@ import { bytesSchema } from './bytes.ts';
 import { changedVehicleSchema } from './changed-vehicle.ts';
 
 const everybody = roleSchema.options;
-const workshop = ['manager', 'technician'] as const;
 const oneAttachment = z.strictObject({ id: identifierSchema, attachmentId: identifierSchema });
 
 export const attachmentChannels = {
@@ -33,7 +32,7 @@ export const attachmentChannels = {
       caption: lineSchema(200),
     }),
     output: changedVehicleSchema,
-    roles: workshop,
+    roles: everybody,
     mutates: true,
   },
   /** 'small' and 'print' answer the whole picture where there is no such copy; a PDF has none. */

@@ -19,6 +19,8 @@ function copyOf(bytes: Uint8Array | null, size: 'small' | 'print'): Buffer | nul
   return buffer !== null && isCopyOfPicture(buffer, size) ? buffer : null;
 }
 
+const documentsAreOthers = 'Sales adds photographs. Ask the workshop or the manager to add a document.';
+
 export async function addAttachment(
   context: DeskContext,
   { id, baseRevision, name, bytes: given, small, print, on, caption }: ChannelInput<'attachment:add'>,
@@ -29,6 +31,8 @@ export async function addAttachment(
   const bytes = asBuffer(given);
   const form = judgeAttachment(bytes);
   if (typeof form === 'string') return refuse('refused', '', [{ field: 'file', sentence: form }]);
+  if (form.kind === 'pdf' && !rights.addsDocuments)
+    return refuse('refused', '', [{ field: 'file', sentence: documentsAreOthers }]);
   const readers = readersAtFirst(context.person().role, form.kind);
   if (!rights.puts.includes('attachments') || !rights.readsAttachmentsFor.includes(readers))
     return refuse('not-allowed', 'There may be amounts in a document. Sign in first; then it can be added.');

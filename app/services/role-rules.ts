@@ -76,7 +76,7 @@ export function refusalOf(
   const lists = change.kind === 'put' ? rights.puts : rights.removes;
   if (!lists.includes(change.list))
     return role === 'sales'
-      ? 'Sales signs checks and writes notes. Ask the workshop or the manager for anything else.'
+      ? 'Sales signs checks, writes notes and adds photographs. Ask the workshop or the manager for anything else.'
       : onlyManager(role);
   const aboutAttachment = attachmentRefusal(rights, vehicle, change);
   if (aboutAttachment !== null) return aboutAttachment;

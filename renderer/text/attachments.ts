@@ -17,8 +17,10 @@ const readers: Readonly<Record<AttachmentReaders, string>> = {
 
 export const attachmentsText = {
   add: 'Add files …',
+  addHintPictures: `JPEG or PNG photographs, at most ${mostMegabytes} MB each`,
   addHint: `JPEG or PNG photographs and PDF documents, at most ${mostMegabytes} MB each`,
   empty: 'Nothing here yet. Drop photographs or PDF documents anywhere on this page, paste a picture, or choose files.',
+  emptyPictures: 'Nothing here yet. Drop photographs anywhere on this page, paste a picture, or choose files.',
   emptyToRead: 'There is no photograph and no document for you to see.',
   photographs: 'Photographs',
   documents: 'Documents',

@@ -230,8 +230,14 @@ test('each sees what is for them', async ({ page }) => {
   await expect(place.getByRole('button', { name: 'Show large: From the front' })).toBeVisible();
   await expect(place.getByRole('listitem')).toHaveCount(1);
   await expect(place.getByText(/under\.jpg|invoice\.pdf/)).toHaveCount(0);
-  await expect(place.getByRole('button', { name: 'Add files …' })).toHaveCount(0);
-  await expect(place.getByRole('button', { name: /^(Correct|Describe)/ })).toHaveCount(0);
+  // Sales takes the pictures that sell it: seen by everyone from the start. Documents are for others to add.
+  await choose(page, [photograph('side.jpg', 200), document('offer.pdf')]);
+  await expect(place.getByText('Sales adds photographs.')).toBeVisible();
+  await expect(place.getByRole('button', { name: 'Show large: side.jpg' })).toBeVisible();
+  await place.getByRole('button', { name: 'Leave it out' }).click();
+  await expect(place.getByText('offer.pdf')).toHaveCount(0);
+  await describeFile(page, 'side.jpg', { caption: 'From the side' });
+  await expect(place.getByRole('button', { name: 'Take it off' })).toHaveCount(0);
   await place.getByRole('button', { name: 'Show large: From the front' }).click();
   await expect(page.getByRole('dialog').getByRole('img', { name: 'From the front' })).toBeVisible();
 });

@@ -121,13 +121,13 @@ describe('adding', () => {
     expect(await files()).toHaveLength(1);
   });
 
-  it('refuses a record that has changed, a day to come, and sales', async () => {
+  it('refuses a record that has changed, a day to come, and a vehicle that sales does not see yet', async () => {
     const input = await adding(photograph);
     expect((await desk.refused('attachment:add', { ...input, baseRevision: 7 })).code).toBe('stale-revision');
     const tomorrow = await desk.refused('attachment:add', { ...input, on: '2026-03-19' });
     expect(tomorrow.problems.map(({ field }) => field)).toEqual(['on']);
     await at('sales');
-    expect((await desk.refused('attachment:add', input)).code).toBe('not-allowed');
+    expect((await desk.refused('attachment:add', input)).code).toBe('not-found');
     expect(await files()).toEqual([]);
   });
 });

@@ -33,7 +33,7 @@ const whoMayAsk: Readonly<Record<ChannelName, string>> = {
   'vehicle:what-if': 'M',
   'vehicle:withdraw': 'M',
   'vehicle:history': 'MT',
-  'attachment:add': 'MT',
+  'attachment:add': 'MTS',
   'attachment:read': 'MTS',
   'attachment:open': 'MTS',
   'cases:find': 'MT',

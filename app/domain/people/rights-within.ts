@@ -11,6 +11,7 @@ const noRights: Rights = {
   seesCodes: false,
   notesCodeLife: false,
   readsAttachmentsFor: [],
+  addsDocuments: false,
   puts: [],
   removes: [],
   sets: [],

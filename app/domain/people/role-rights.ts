@@ -14,6 +14,8 @@ export type Rights = {
   readonly notesCodeLife: boolean;
   /** The photographs and documents this person sees, by whom they are for. */
   readonly readsAttachmentsFor: readonly AttachmentReaders[];
+  /** Documents may hold amounts; photographs are added by everybody. */
+  readonly addsDocuments: boolean;
   readonly puts: readonly FactList[];
   readonly removes: readonly FactList[];
   readonly sets: readonly Section[];
@@ -46,6 +48,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     seesCodes: true,
     notesCodeLife: true,
     readsAttachmentsFor: attachmentReadersSchema.options,
+    addsDocuments: true,
     puts: factListSchema.options,
     removes: factListSchema.options,
     sets: sections,
@@ -60,6 +63,7 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     seesCodes: true,
     notesCodeLife: true,
     readsAttachmentsFor: ['everyone', 'workshop'],
+    addsDocuments: true,
     puts: workshopLists,
     removes: workshopLists,
     sets: ['identity', 'arrival'],
@@ -74,7 +78,8 @@ const rightsByRole: Readonly<Record<Role, Rights>> = {
     seesCodes: false,
     notesCodeLife: false,
     readsAttachmentsFor: ['everyone'],
-    puts: ['signOffs', 'notes'],
+    addsDocuments: false,
+    puts: ['signOffs', 'notes', 'attachments'],
     removes: [],
     sets: [],
     decides: false,

@@ -18,6 +18,8 @@ import type { Vehicle } from './vehicle.ts';
  * what is not for buyers yet.
  */
 export function readersAtFirst(role: Role, kind: AttachmentKind): AttachmentReaders {
+  // Sales takes the pictures that sell it, and sees nothing else.
+  if (role === 'sales') return 'everyone';
   return role === 'manager' && kind === 'pdf' ? 'manager' : 'workshop';
 }
 

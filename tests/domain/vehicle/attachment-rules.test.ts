@@ -46,6 +46,7 @@ describe('who sees a new one', () => {
     ['manager', 'jpeg', 'workshop'],
     ['technician', 'pdf', 'workshop'],
     ['technician', 'png', 'workshop'],
+    ['sales', 'jpeg', 'everyone'],
   ] as const)('of a %s, %s: %s', (role, kind, readers) => {
     expect(readersAtFirst(role, kind)).toBe(readers);
   });

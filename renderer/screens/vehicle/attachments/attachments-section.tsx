@@ -5,6 +5,7 @@ import { type ChangeEvent, useRef, useState } from 'react';
 import type { Attachment } from '../../../../app/domain/vehicle/attachment.ts';
 import { addFiles } from '../../../state/adding-files.ts';
 import { openAttachment } from '../../../state/open-attachment.ts';
+import { rightsHere } from '../../../state/rights-here.ts';
 import { useDraftKeys } from '../../../state/use-edit-draft.ts';
 import { attachmentsText as text } from '../../../text/attachments.ts';
 import { sectionNames } from '../../../text/vehicle-entries.ts';
@@ -19,7 +20,8 @@ import { DocumentLine } from './document-line.tsx';
 import { Photograph } from './photograph.tsx';
 import { PictureDialog } from './picture-dialog.tsx';
 
-const accepted = 'image/jpeg,image/png,application/pdf,.jpg,.jpeg,.png,.pdf';
+const pictures = 'image/jpeg,image/png,.jpg,.jpeg,.png';
+const documents = 'application/pdf,.pdf';
 
 /** The newest day first; of one day in the order they were added. */
 function inOrder(attachments: readonly Attachment[]): readonly Attachment[] {
@@ -29,7 +31,8 @@ function inOrder(attachments: readonly Attachment[]): readonly Attachment[] {
 }
 
 function AddButton() {
-  const { id, today } = useVehicle();
+  const { id, today, role } = useVehicle();
+  const { addsDocuments } = rightsHere(role);
   const input = useRef<HTMLInputElement>(null);
   const onFiles = (event: ChangeEvent<HTMLInputElement>) => {
     const files = [...(event.target.files ?? [])];
@@ -39,16 +42,24 @@ function AddButton() {
   };
   return (
     <span className="attachments-add">
-      <Button tip={text.addHint} onPress={() => input.current?.click()}>
+      <Button tip={addsDocuments ? text.addHint : text.addHintPictures} onPress={() => input.current?.click()}>
         {text.add}
       </Button>
-      <input ref={input} type="file" hidden multiple accept={accepted} aria-label={text.add} onChange={onFiles} />
+      <input
+        ref={input}
+        type="file"
+        hidden
+        multiple
+        accept={addsDocuments ? `${pictures},${documents}` : pictures}
+        aria-label={text.add}
+        onChange={onFiles}
+      />
     </span>
   );
 }
 
 export function AttachmentsSection() {
-  const { id, vehicle, canPut } = useVehicle();
+  const { id, vehicle, canPut, role } = useVehicle();
   const place = `${id}/attachments`;
   const entry = useOpenEntry(place);
   const draftKeys = useDraftKeys();
@@ -56,8 +67,10 @@ export function AttachmentsSection() {
   const [shownId, setShownId] = useState<string | null>(null);
   const all = inOrder(vehicle.attachments);
   const photographs = all.filter(({ kind }) => kind !== 'pdf');
-  const documents = all.filter(({ kind }) => kind === 'pdf');
+  const papers = all.filter(({ kind }) => kind === 'pdf');
   const canWrite = canPut('attachments');
+  const emptyToWrite = rightsHere(role).addsDocuments ? text.empty : text.emptyPictures;
+  const emptySentence = canWrite ? emptyToWrite : text.emptyToRead;
   const close = (item: Attachment) => {
     closeEntry(place);
     // Where it was, or to the button of the section when it was taken off.
@@ -83,7 +96,7 @@ export function AttachmentsSection() {
       {...(canWrite ? { action: <AddButton /> } : {})}
     >
       <AddingLines />
-      {all.length === 0 && <EmptyState sentence={canWrite ? text.empty : text.emptyToRead} />}
+      {all.length === 0 && <EmptyState sentence={emptySentence} />}
       {photographs.length > 0 && (
         <ul className="photographs" aria-label={text.photographs}>
           {photographs.map((item) => (
@@ -91,9 +104,9 @@ export function AttachmentsSection() {
           ))}
         </ul>
       )}
-      {documents.length > 0 && (
+      {papers.length > 0 && (
         <ul className="documents" aria-label={text.documents}>
-          {documents.map((item) => (
+          {papers.map((item) => (
             <DocumentLine key={item.id} {...propsOf(item)} onOpen={() => void openAttachment(id, item.id)} />
           ))}
         </ul>

@@ -2,6 +2,7 @@
 // they arrive. The same is reached by keyboard through the section's button.
 import { addFiles } from '../../../state/adding-files.ts';
 import { lockedStore } from '../../../state/desk-store.ts';
+import { rightsHere } from '../../../state/rights-here.ts';
 import { useStore } from '../../../state/store.ts';
 import { attachmentsText as text } from '../../../text/attachments.ts';
 import { goToSection } from '../page/jump.ts';
@@ -9,7 +10,7 @@ import { useVehicle } from '../page/vehicle-context.ts';
 import { useTakenFiles } from './take-files.ts';
 
 export function DropArea() {
-  const { id, vehicle, today, canPut } = useVehicle();
+  const { id, vehicle, today, canPut, role } = useVehicle();
   // The page stays where it is under the cover of a locked desk, and says nothing of it.
   const isLocked = useStore(lockedStore) !== null;
   const isOver = useTakenFiles(canPut('attachments') && !isLocked, (files) => {
@@ -21,7 +22,7 @@ export function DropArea() {
     <div className="drop-area" aria-hidden="true">
       <div className="drop-words">
         <p>{text.dropHere(vehicle.identity.stockNumber)}</p>
-        <p className="quiet">{text.addHint}</p>
+        <p className="quiet">{rightsHere(role).addsDocuments ? text.addHint : text.addHintPictures}</p>
       </div>
     </div>
   );
