@@ -1,7 +1,7 @@
 // The lines at the head and foot of every page: dealer, sheet, subject; who printed it when, from which state, and which page this is.
+import { type DayForm, showDay } from '../domain/shared/show-day.ts';
 import { fleetSheetKindSchema, type Sheet } from '../domain/sheets/sheet.ts';
 import { showMark } from '../domain/sheets/sheet-mark.ts';
-import { showDay } from '../domain/sheets/sheet-words.ts';
 import type { Logo } from './logo.ts';
 import { planMarkBars } from './mark-bars.ts';
 import type { PageFrame } from './page-frame.ts';
@@ -20,11 +20,11 @@ export type RunningLines = {
 };
 
 /** The instant in the time of the desk that prints: '4 Mar 2026, 09:12'. */
-export function showInstant(instant: string): string {
+export function showInstant(instant: string, dayForm: DayForm): string {
   const date = new Date(instant);
   const two = (number: number) => number.toString().padStart(2, '0');
   const day = `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
-  return `${showDay(day)}, ${two(date.getHours())}:${two(date.getMinutes())}`;
+  return `${showDay(day, dayForm)}, ${two(date.getHours())}:${two(date.getMinutes())}`;
 }
 
 export function planRunningLines(pen: Pen, frame: PageFrame, sheet: Sheet, logo: Logo | null = null): RunningLines {
@@ -73,7 +73,7 @@ export function planRunningLines(pen: Pen, frame: PageFrame, sheet: Sheet, logo:
     const isOfFleet = fleetSheetKindSchema.safeParse(sheet.kind).success;
     const state = isOfFleet ? '' : ` · record state ${sheet.revision}`;
     const mark = sheet.mark === '' ? '' : ` · mark ${showMark(sheet.mark)}`;
-    const stamp = `Printed ${showInstant(sheet.printedAt)} by ${sheet.printedBy}${state}${mark}${missing}`;
+    const stamp = `Printed ${showInstant(sheet.printedAt, sheet.dayForm)} by ${sheet.printedBy}${state}${mark}${missing}`;
     const place = `Page ${page} of ${pages}`;
     const placeWidth = pen.width(place, { ...type.runningStrong, colour: ink });
     pen.line(pen.shortened(stamp, width - placeWidth - 12, type.running)[0] ?? '', left, y, type.running);

@@ -5,6 +5,7 @@ import { inspectionSchemes } from '../domain/diagnosis/inspection-schemes.ts';
 import { usualSupportRange } from '../domain/diagnosis/support-voltage.ts';
 import type { Shop } from '../domain/fleet/shop.ts';
 import { startingSignInRules } from '../domain/people/sign-in.ts';
+import { usualDayForm } from '../domain/shared/show-day.ts';
 import { firstTurnaroundSettings } from '../domain/time/turnaround-settings.ts';
 /** Checks every shop starts with (common practice, no source); what makes each stale follows from what it vouches for. */
 export const startingChecklist: Shop['checklist'] = [
@@ -74,6 +75,7 @@ export const defaultShop: Shop = {
     market: 'other',
     currency: 'USD',
     distanceUnit: 'mi',
+    dayForm: usualDayForm,
     paper: 'letter',
     paperName: 'Title',
     buyerNotice: '',

@@ -3,6 +3,7 @@ import './frame.css';
 import { useEffect, useRef, useState } from 'react';
 import { LockedCover } from '../screens/sign-in/locked-cover.tsx';
 import { SignInDialog } from '../screens/sign-in/sign-in-dialog.tsx';
+import { useDayForm } from '../state/day-form-store.ts';
 import { deskStore, deskTroubleStore, handOversStore, lockedStore, readDesk } from '../state/desk-store.ts';
 import { routeStore } from '../state/route-store.ts';
 import { useStore } from '../state/store.ts';
@@ -46,6 +47,8 @@ export function Frame() {
   const locked = useStore(lockedStore);
   const handOvers = useStore(handOversStore);
   const route = useStore(routeStore);
+  // Another form of days is another text everywhere: all that is drawn here is drawn again.
+  useDayForm();
   const [helps, setHelps] = useState<Help | null>(null);
   const main = useRef<HTMLElement>(null);
   const theme = desk?.theme ?? 'system';

@@ -4,6 +4,7 @@ import type { Desk } from '../../app/contract/views.ts';
 import { ask, on } from '../bridge.ts';
 import { errorSentence } from '../text/errors.ts';
 import { frameText } from '../text/frame.ts';
+import { dayFormStore } from './day-form-store.ts';
 import { notify } from './notice-store.ts';
 import { goTo } from './route-store.ts';
 import { createStore, forgetStores, useStore } from './store.ts';
@@ -29,13 +30,15 @@ function receive(desk: Desk): void {
   if (!isLocked && before !== null && isSomebodyElse(before, desk)) {
     forgetAtTheDesk();
   }
+  // A locked desk tells nothing of the shop: what lies below the cover stays as it was.
+  if (desk.shop !== null) dayFormStore.set(desk.shop.dealer.dayForm);
   if (!isLocked || before === null) deskStore.set(desk);
   lockedStore.set(isLocked ? desk : null);
 }
 
-/** Drops all that the page holds but the desk itself, and draws anew: another person, or another fleet. */
+/** Drops all that the page holds but the desk itself and how days are written, and draws anew: another person, or another fleet. */
 export function forgetAtTheDesk(): void {
-  forgetStores([deskStore, lockedStore, deskTroubleStore, handOversStore]);
+  forgetStores([deskStore, lockedStore, deskTroubleStore, handOversStore, dayFormStore]);
   handOversStore.update((count) => count + 1);
 }
 

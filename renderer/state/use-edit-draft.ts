@@ -3,9 +3,9 @@ import { useCallback, useRef, useState } from 'react';
 import type { z } from 'zod';
 import type { AppError } from '../../app/contract/app-error.ts';
 import type { Result } from '../../app/domain/shared/result.ts';
-import { showDaysIn } from '../../app/domain/sheets/sheet-words.ts';
 import type { ChangeProblem } from '../../app/domain/vehicle/change-problem.ts';
 import { errorSentence } from '../text/errors.ts';
+import { sayWholeDaysIn } from '../text/say-day.ts';
 import {
   draftValue,
   type EditDraft,
@@ -136,7 +136,7 @@ export function useEditDraft<Fact extends object, Value extends object = Typed<F
   };
   const problemAt = (field: string) => {
     const sentence = sentenceAt(draft.problems, field);
-    return sentence === null ? undefined : showDaysIn(sentence);
+    return sentence === null ? undefined : sayWholeDaysIn(sentence);
   };
   return {
     value,
@@ -152,7 +152,7 @@ export function useEditDraft<Fact extends object, Value extends object = Typed<F
       problem: problemAt(field),
     }),
     problemAt,
-    wholeProblems: sentencesForWhole(draft.problems, value).map(showDaysIn),
+    wholeProblems: sentencesForWhole(draft.problems, value).map(sayWholeDaysIn),
     isTouched: isTouched(base, draft),
     isSaving,
     save,

@@ -2,6 +2,7 @@
 import type { Role } from '../../app/domain/fleet/shop.ts';
 import type { Actor } from '../../app/domain/readiness/gate.ts';
 import type { Day } from '../../app/domain/shared/day.ts';
+import { sayWholeDay } from './say-day.ts';
 
 export const commonText = {
   required: 'Has to be filled in.',
@@ -14,7 +15,7 @@ export const commonText = {
   dayShorthand: (typed: string, meant: Day | null) =>
     meant === null
       ? `${typed.replace('-', '\u2212')} … type the number of days from today`
-      : `${typed.replace('-', '\u2212')} days: ${meant}`,
+      : `${typed.replace('-', '\u2212')} days: ${sayWholeDay(meant)}`,
   close: 'Close',
   cancel: 'Cancel',
   notices: 'Messages',
@@ -28,8 +29,6 @@ export const actorNames: Readonly<Record<Actor, string>> = {
   sales: 'sales',
   outside: 'outside',
 };
-
-export const monthNames = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 
 export const roleNames: Readonly<Record<Role, string>> = {
   manager: 'manager',

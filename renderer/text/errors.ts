@@ -1,5 +1,6 @@
 // The words for each error code of the contract: what is wrong, and what to do. The detail of an error comes after them.
 import type { AppError, AppErrorCode } from '../../app/contract/app-error.ts';
+import { sayWholeDaysIn } from './say-day.ts';
 
 const sentences: Readonly<Record<AppErrorCode, string>> = {
   'bad-request': 'The program did not understand this entry. Correct the fields that are marked.',
@@ -33,5 +34,5 @@ const sentences: Readonly<Record<AppErrorCode, string>> = {
 
 /** The sentence for an error, with its detail where it has one. */
 export function errorSentence({ code, detail }: Pick<AppError, 'code' | 'detail'>): string {
-  return detail.trim() === '' ? sentences[code] : `${sentences[code]} ${detail.trim()}`;
+  return detail.trim() === '' ? sentences[code] : `${sentences[code]} ${sayWholeDaysIn(detail.trim())}`;
 }

@@ -1,4 +1,6 @@
 // Words of the frame around the screens: top bar, status line, the list of keys' title.
+import type { Day } from '../../app/domain/shared/day.ts';
+import { sayWholeDay, sayWholeDaysIn } from './say-day.ts';
 
 export const frameText = {
   screens: 'Screens',
@@ -17,12 +19,12 @@ export const frameText = {
   sampleTip: 'Everything in this fleet is invented: people, dealer, suppliers, makes, models and vehicles.',
   undo: 'Undo',
   redo: 'Redo',
-  undoWhat: (what: string) => `Undo: ${what}`,
-  redoWhat: (what: string) => `Redo: ${what}`,
+  undoWhat: (what: string) => `Undo: ${sayWholeDaysIn(what)}`,
+  redoWhat: (what: string) => `Redo: ${sayWholeDaysIn(what)}`,
   nothingToUndo: 'Nothing to undo.',
   nothingToRedo: 'Nothing to redo.',
-  undone: (what: string) => `Undone: ${what}.`,
-  redone: (what: string) => `Done again: ${what}.`,
+  undone: (what: string) => `Undone: ${sayWholeDaysIn(what)}.`,
+  redone: (what: string) => `Done again: ${sayWholeDaysIn(what)}.`,
   showVehicle: 'Show the vehicle',
   savedAt: (time: string) => `Saved ${time}`,
   nothingSavedYet: 'Everything is saved',
@@ -33,7 +35,7 @@ export const frameText = {
   backUpNow: 'Back up now',
   backedUp: 'A backup was made and read back.',
   readOnly: (reason: string) => `Reading only: ${reason}`,
-  today: (day: string) => `Today is ${day}`,
+  today: (day: Day) => `Today is ${sayWholeDay(day)}`,
   troublesCount: (count: number) => (count === 1 ? '1 file could not be read' : `${count} files could not be read`),
   troublesTip: 'Opens Safety copies: which files, why, and the last good copy of each',
   troublesForManager: 'for the manager, on Safety copies',

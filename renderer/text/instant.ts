@@ -1,4 +1,5 @@
-// Instants as this computer's clock shows them. Calendar days are text already and never pass through here.
+// Instants as this computer's clock shows them, the day in the shop's form. Calendar days are text already and never pass through here.
+import { sayWholeDay } from './say-day.ts';
 
 function two(number: number): string {
   return String(number).padStart(2, '0');
@@ -10,8 +11,9 @@ export function showTime(instant: string): string {
   return `${two(date.getHours())}:${two(date.getMinutes())}:${two(date.getSeconds())}`;
 }
 
-/** '2026-03-04 10:42' */
+/** '4 Mar 2026 10:42' */
 export function showMoment(instant: string): string {
   const date = new Date(instant);
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())} ${two(date.getHours())}:${two(date.getMinutes())}`;
+  const day = `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+  return `${sayWholeDay(day)} ${two(date.getHours())}:${two(date.getMinutes())}`;
 }

@@ -6,9 +6,8 @@ import { plural } from '../../app/domain/shared/text.ts';
 import { causesInOrder, standingNames } from '../../app/domain/time/cause.ts';
 import type { TurnaroundKind } from '../../app/domain/time/turnaround-settings.ts';
 import { budgetText } from './budget.ts';
-import { monthNames } from './common.ts';
 import type { Purpose } from './purpose.ts';
-import { sayDay } from './say-day.ts';
+import { sayDay, sayMonth } from './say-day.ts';
 
 export const moneyPurpose: Purpose = {
   manager:
@@ -203,7 +202,7 @@ export const moneyScreenText = {
   late: 'After the promise',
   lateOf: (late: number, promised: number) => (promised === 0 ? '–' : `${late} of ${promised}`),
   band: (from: number, to: number | null) => (to === null ? `${from} days and more` : `${from}–${to} days`),
-  monthOf: (month: string) => `${monthNames[Number(month.slice(5, 7)) - 1] ?? ''} ${month.slice(0, 4)}`,
+  monthOf: sayMonth,
   causeDays: (cause: (typeof causesInOrder)[number], days: number) => `${standingNames[cause]} ${days}`,
   kindNames,
   sayDay: (day: Day, today: Day) => sayDay(day, today),

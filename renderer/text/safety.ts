@@ -2,6 +2,7 @@
 import type { BackupPreview, PutBackPreview, SafetyView } from '../../app/contract/safety-view.ts';
 import { showMoment } from './instant.ts';
 import type { Purpose } from './purpose.ts';
+import { sayWholeDaysIn } from './say-day.ts';
 
 export const safetyPurpose: Purpose = {
   manager:
@@ -112,6 +113,8 @@ export const safetyText = {
   what: 'What',
   now: 'Now',
   inCopy: 'In the copy',
+  /** A value as it was written down, its days as they are read here. */
+  value: sayWholeDaysIn,
   shortened: 'More than this changes; only the first lines are shown.',
   keys: 'Keys and histories come back only where nothing is now; what is there stays.',
   one: {

@@ -1,17 +1,32 @@
-// Days as a person on the lot says them. The year only where it is not this one.
+// Days as a person on the lot says them, in the form that the shop has chosen. The year only where it is not this one.
 import { type Day, daysBetween } from '../../app/domain/shared/day.ts';
+import { rewriteDaysIn, showDay, showDaysIn, showMonth, showShortDay } from '../../app/domain/shared/show-day.ts';
 import { plural } from '../../app/domain/shared/text.ts';
-import { monthNames } from './common.ts';
+import { dayFormStore } from '../state/day-form-store.ts';
 
-/** '4 Mar'; '4 Mar 2025' when it is not in the year of `today`. */
+/** '4 Mar'; '4 Mar 2025' when it is not in the year of `today`. A form in digits always has its year. */
 export function sayDay(day: Day, today: Day): string {
-  const short = `${Number(day.slice(8))} ${monthNames[Number(day.slice(5, 7)) - 1] ?? ''}`;
-  return day.slice(0, 4) === today.slice(0, 4) ? short : `${short} ${day.slice(0, 4)}`;
+  return showShortDay(day, today, dayFormStore.read());
 }
 
 /** The sentence with every ISO day in it said as `sayDay` says it. */
 export function sayDaysIn(sentence: string, today: Day): string {
-  return sentence.replace(/\b(?:19|20|21)\d\d-(?:0[1-9]|1[0-2])-\d\d\b/g, (day) => sayDay(day, today));
+  return rewriteDaysIn(sentence, (day) => sayDay(day, today));
+}
+
+/** '4 Mar 2026': with its year, where what is read may be long ago or no day of today's is at hand. */
+export function sayWholeDay(day: Day): string {
+  return showDay(day, dayFormStore.read());
+}
+
+/** The sentence with every ISO day in it said as `sayWholeDay` says it. */
+export function sayWholeDaysIn(sentence: string): string {
+  return showDaysIn(sentence, dayFormStore.read());
+}
+
+/** 'Mar 2026', of a day or of a month ('2026-03'). */
+export function sayMonth(month: string): string {
+  return showMonth(month, dayFormStore.read());
 }
 
 /** 'today', 'yesterday', '9 days ago', 'tomorrow', 'in 4 days'. */

@@ -3,7 +3,9 @@ import type { DayCount } from '../../app/domain/money/day-count.ts';
 import { dayCountNames } from '../../app/domain/money/day-count.ts';
 import type { Curtailment } from '../../app/domain/money/funding-plan.ts';
 import type { TaxRounding } from '../../app/domain/money/margin-tax.ts';
+import type { Day } from '../../app/domain/shared/day.ts';
 import type { TurnaroundKind, TurnaroundSettings } from '../../app/domain/time/turnaround-settings.ts';
+import { sayWholeDay } from './say-day.ts';
 
 export const setupMoneyText = {
   plansHint:
@@ -71,7 +73,8 @@ export const setupMoneyText = {
   workHours: 'Working time in a day',
   hours: 'hours',
   holidays: 'Holidays',
-  holidaysHint: 'One day to a line, as 2026-12-25. No country’s holidays are known by themselves.',
+  holidaysHint: (today: Day) =>
+    `One day to a line, as ${sayWholeDay(`${today.slice(0, 4)}-12-25`)}. No country’s holidays are known by themselves.`,
   calendarHint: 'Forecasts let work happen on these days only.',
 
   fewestCases: 'A supplier’s own history counts from',

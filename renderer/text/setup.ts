@@ -1,5 +1,6 @@
 // Words of Setup.
 import type { Check, Dealer, Rates } from '../../app/domain/fleet/shop.ts';
+import type { DayForm } from '../../app/domain/shared/show-day.ts';
 import type { Market } from '../../app/domain/vehicle/market.ts';
 import type { WorkTouch } from '../../app/domain/work/work-area.ts';
 import type { Purpose } from './purpose.ts';
@@ -81,6 +82,14 @@ export const setupText = {
   currencyHint: 'Three capital letters. Changing it converts no amount.',
   distanceUnit: 'Distance',
   distanceUnits: { km: 'kilometres', mi: 'miles' } satisfies Record<Dealer['distanceUnit'], string>,
+  dayForm: 'Form of days',
+  dayFormHint: 'On screens and sheets, and in fields for a day. CSV files and names of files always have 2026-03-04.',
+  dayForms: {
+    'day-month': '4 Mar 2026',
+    'month-day': 'Mar 4, 2026',
+    iso: '2026-03-04 (ISO 8601)',
+    dotted: '04.03.2026 (day.month.year)',
+  } satisfies Record<DayForm, string>,
   paper: 'Paper for sheets',
   papers: { a4: 'A4', letter: 'US Letter' } satisfies Record<Dealer['paper'], string>,
   paperName: 'Title or registration paper',

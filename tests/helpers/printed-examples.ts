@@ -1,6 +1,7 @@
 // The one table of sheets to be proven on paper: an example or more of every kind that there is. A kind without one is no correct type.
 // They are printed with `exampleImages`, which has their photographs.
 
+import type { Shop } from '../../app/domain/fleet/shop.ts';
 import { codeLetter } from '../../app/domain/sheets/code-letter.ts';
 import { costSheet } from '../../app/domain/sheets/cost-sheet.ts';
 import { jobSheet } from '../../app/domain/sheets/job-sheet.ts';
@@ -67,50 +68,57 @@ export function exampleFleet(vehicles: readonly Vehicle[], today = exampleToday,
   };
 }
 
-const fleet = exampleFleet([exampleVehicle, atRest, readyBeside, soldVehicle], readyToday);
-const reckonedToday = reckonExample(exampleVehicle);
-const reckonedReady = reckonExample(readyVehicle, readyToday);
-
 const photographed = (vehicle: Vehicle): Vehicle => ({ ...vehicle, attachments: [...exampleAttachments] });
 
-/** By kind, so that the compiler names the kind that has none. */
-export const examplesByKind: Readonly<Record<AnySheetKind, readonly PrintedExample[]>> = {
-  'job-sheet': [
-    { name: 'job-sheet', sheet: jobSheet(exampleVehicle, reckonedToday, exampleShop, examplePrinting) },
-    {
-      name: 'job-sheet-with-photographs',
-      sheet: jobSheet(photographed(exampleVehicle), reckonedToday, exampleShop, examplePrinting),
-    },
-  ],
-  'plan-sheet': [
-    { name: 'plan-sheet', sheet: planSheet(exampleVehicle, exampleShop, examplePrinting) },
-    { name: 'plan-sheet-of-general-pack', sheet: planSheet(exchanged, exampleShop, examplePrinting) },
-  ],
-  'readiness-sheet': [
-    {
-      name: 'readiness-sheet-not-ready',
-      sheet: readinessSheet(exampleVehicle, reckonedToday, exampleShop, examplePrinting),
-    },
-    { name: 'readiness-sheet-ready', sheet: readinessSheet(readyVehicle, reckonedReady, exampleShop, examplePrinting) },
-    {
-      name: 'readiness-sheet-with-photographs',
-      sheet: readinessSheet(photographed(readyVehicle), reckonedReady, exampleShop, examplePrinting),
-    },
-  ],
-  'window-sheet': [
-    { name: 'window-sheet-not-ready', sheet: windowSheet(exampleVehicle, reckonedToday, exampleShop, examplePrinting) },
-    { name: 'window-sheet-ready', sheet: windowSheet(readyVehicle, reckonedReady, exampleShop, examplePrinting) },
-  ],
-  'code-letter': [
-    {
-      name: 'code-letter',
-      sheet: codeLetter(exampleVehicle, exampleShop, examplePrinting, { today: exampleToday, requestId: 'code-radio' }),
-    },
-  ],
-  'cost-sheet': [{ name: 'cost-sheet', sheet: costSheet(exampleVehicle, reckonedToday, exampleShop, examplePrinting) }],
-  'parts-list': [{ name: 'parts-list', sheet: fleet('parts-list') }],
-  'fleet-list': [{ name: 'fleet-list', sheet: fleet('fleet-list') }],
-  'money-summary': [{ name: 'money-summary', sheet: fleet('money-summary') }],
-};
+/** As that shop prints them. By kind, so that the compiler names the kind that has none. */
+function examplesByKindOf(shop: Shop): Readonly<Record<AnySheetKind, readonly PrintedExample[]>> {
+  const fleet = exampleFleet([exampleVehicle, atRest, readyBeside, soldVehicle], readyToday, shop);
+  const reckonedToday = reckonExample(exampleVehicle);
+  const reckonedReady = reckonExample(readyVehicle, readyToday);
+  return {
+    'job-sheet': [
+      { name: 'job-sheet', sheet: jobSheet(exampleVehicle, reckonedToday, shop, examplePrinting) },
+      {
+        name: 'job-sheet-with-photographs',
+        sheet: jobSheet(photographed(exampleVehicle), reckonedToday, shop, examplePrinting),
+      },
+    ],
+    'plan-sheet': [
+      { name: 'plan-sheet', sheet: planSheet(exampleVehicle, shop, examplePrinting) },
+      { name: 'plan-sheet-of-general-pack', sheet: planSheet(exchanged, shop, examplePrinting) },
+    ],
+    'readiness-sheet': [
+      {
+        name: 'readiness-sheet-not-ready',
+        sheet: readinessSheet(exampleVehicle, reckonedToday, shop, examplePrinting),
+      },
+      { name: 'readiness-sheet-ready', sheet: readinessSheet(readyVehicle, reckonedReady, shop, examplePrinting) },
+      {
+        name: 'readiness-sheet-with-photographs',
+        sheet: readinessSheet(photographed(readyVehicle), reckonedReady, shop, examplePrinting),
+      },
+    ],
+    'window-sheet': [
+      { name: 'window-sheet-not-ready', sheet: windowSheet(exampleVehicle, reckonedToday, shop, examplePrinting) },
+      { name: 'window-sheet-ready', sheet: windowSheet(readyVehicle, reckonedReady, shop, examplePrinting) },
+    ],
+    'code-letter': [
+      {
+        name: 'code-letter',
+        sheet: codeLetter(exampleVehicle, shop, examplePrinting, { today: exampleToday, requestId: 'code-radio' }),
+      },
+    ],
+    'cost-sheet': [{ name: 'cost-sheet', sheet: costSheet(exampleVehicle, reckonedToday, shop, examplePrinting) }],
+    'parts-list': [{ name: 'parts-list', sheet: fleet('parts-list') }],
+    'fleet-list': [{ name: 'fleet-list', sheet: fleet('fleet-list') }],
+    'money-summary': [{ name: 'money-summary', sheet: fleet('money-summary') }],
+  };
+}
+
+export const examplesByKind = examplesByKindOf(exampleShop);
+
+export function printedExamplesOf(shop: Shop): readonly PrintedExample[] {
+  return Object.values(examplesByKindOf(shop)).flat();
+}
 
 export const printedExamples: readonly PrintedExample[] = Object.values(examplesByKind).flat();

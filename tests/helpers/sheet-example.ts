@@ -44,6 +44,7 @@ export const exampleShop: Shop = {
     market: 'US',
     currency: 'USD',
     distanceUnit: 'mi',
+    dayForm: 'day-month',
     paper: 'a4',
     paperName: 'Title',
     buyerNotice:

@@ -371,6 +371,7 @@ export function makeShop(about: { readonly rates?: Partial<Rates>; readonly chec
       market: 'US',
       currency: 'USD',
       distanceUnit: 'mi',
+      dayForm: 'day-month',
       paper: 'letter',
       paperName: 'Title',
       buyerNotice: '',

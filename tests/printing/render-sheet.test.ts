@@ -100,7 +100,9 @@ describe.each(cases)('the %s', async (_, sheet) => {
       expect(text).toContain('F-1042 · 2019 Merrowick Hearth 2.0 Estate');
       expect(text).toContain('Invented sample: this dealer, these people and this vehicle do not exist.');
       expect(text).toContain(`Page ${index + 1} of ${pages}`);
-      expect(text).toContain(`Printed ${showInstant(examplePrinting.at)} by Mara Lindqvist · record state 23`);
+      expect(text).toContain(
+        `Printed ${showInstant(examplePrinting.at, 'day-month')} by Mara Lindqvist · record state 23`,
+      );
     }
   });
 

@@ -21,7 +21,7 @@ export const fieldsThatLeave: Readonly<
     'shop.codeKinds[].codeForm': { all: 'characters lengths[]' },
     'shop.codeKinds[].serialForms[]': { all: 'beginsWith characters fromModelYear length toModelYear' },
     'shop.dealer': {
-      all: 'address buyerNotice currency distanceUnit market name paper paperName phone showsPriceInWindow',
+      all: 'address buyerNotice currency dayForm distanceUnit market name paper paperName phone showsPriceInWindow',
     },
     'shop.filingRules[]': { all: 'id name otherwise source withinDays' },
     'shop.inspection': { all: 'chosenId' },

@@ -55,6 +55,7 @@ export function aShop(name = 'Invented Motors'): Shop {
       market: 'US',
       currency: 'USD',
       distanceUnit: 'mi',
+      dayForm: 'day-month',
       paper: 'letter',
       paperName: 'Title',
       buyerNotice: '',

@@ -72,6 +72,7 @@ export const sampleShop: Shop = {
     market: 'US',
     currency: 'USD',
     distanceUnit: 'mi',
+    dayForm: 'day-month',
     paper: 'letter',
     paperName: 'Title',
     buyerNotice:

@@ -12,6 +12,7 @@ import { rulePackSchema } from '../programming/rule-pack.ts';
 import { positiveCentsSchema } from '../shared/cents.ts';
 import { daySchema } from '../shared/day.ts';
 import { identifierSchema } from '../shared/identifier.ts';
+import { dayFormSchema } from '../shared/show-day.ts';
 import { filledLineSchema, lineSchema, paragraphSchema } from '../shared/text.ts';
 import { turnaroundSettingsSchema } from '../time/turnaround-settings.ts';
 import { workingCalendarSchema } from '../time/working-calendar.ts';
@@ -30,6 +31,8 @@ export const dealerSchema = z.strictObject({
   /** ISO 4217 code, three letters. */
   currency: z.string().regex(/^[A-Z]{3}$/, 'Three capital letters, for example USD or EUR.'),
   distanceUnit: z.enum(['km', 'mi']),
+  /** How days are written on screens and sheets. Files, CSV and names of files keep ISO 8601. */
+  dayForm: dayFormSchema,
   paper: z.enum(['a4', 'letter']),
   /** What title or registration paper is called here. */
   paperName: filledLineSchema(40),

@@ -64,7 +64,7 @@ export function laterDay(a: Day, b: Day): Day {
   return a >= b ? a : b;
 }
 
-export const daySchema = z.string().refine(isDay, 'Write a day that exists as year-month-day, for example 2026-03-04.');
+export const daySchema = z.string().refine(isDay, 'Write a day that exists, for example 2026-03-04.');
 
 /** An instant as ISO 8601 in UTC with milliseconds, as `Date.prototype.toISOString` writes it. */
 export const instantSchema = z.iso.datetime({ precision: 3 });

@@ -1,14 +1,17 @@
 // Reminders for the seller by market: what usually has to be told or shown. They remind; local law decides, and no list here is complete.
 import { assertNever } from '../shared/assert-never.ts';
 import type { Day } from '../shared/day.ts';
+import { type DayForm, showDay } from '../shared/show-day.ts';
 import type { Market } from '../vehicle/market.ts';
 import { isOdometerExempt, odometerExemptFrom } from './odometer-statement.ts';
 import type { SheetStep } from './sheet.ts';
-import { openStep, sentence, showDay } from './sheet-words.ts';
+import { openStep, sentence } from './sheet-words.ts';
 
 export type ReminderSituation = {
   readonly modelYear: number | null;
   readonly transferYear: number;
+  /** How the shop writes days. */
+  readonly dayForm: DayForm;
   /** The shop pays tax on the margin. */
   readonly isMarginScheme: boolean;
   /** What the shop's own check of open recalls says; null while nobody has signed it. */
@@ -18,12 +21,12 @@ export type ReminderSituation = {
 const recallBlanks = ['looked up on', 'open recalls'] as const;
 
 /** With the day of the shop's own check where it is signed; what was found then may have changed since. */
-function recallReminder({ recallCheck }: ReminderSituation, detail = ''): SheetStep {
+function recallReminder({ recallCheck, dayForm }: ReminderSituation, detail = ''): SheetStep {
   const found =
     recallCheck === null
       ? 'Not looked up yet, as far as the record says.'
       : sentence(
-          `Looked up on ${showDay(recallCheck.on)} by ${recallCheck.by}${recallCheck.note === '' ? '' : `: ${recallCheck.note}`}`,
+          `Looked up on ${showDay(recallCheck.on, dayForm)} by ${recallCheck.by}${recallCheck.note === '' ? '' : `: ${recallCheck.note}`}`,
         );
   return openStep('Open recalls looked up and told', { detail: `${found} ${detail}`.trim(), blanks: recallBlanks });
 }

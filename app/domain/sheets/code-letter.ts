@@ -5,12 +5,13 @@ import { codeKindName, codeKindOf } from '../codes/code-name.ts';
 import type { CodeRequest } from '../codes/code-request.ts';
 import { whyNotAskable } from '../codes/request-rules.ts';
 import type { Shop } from '../fleet/shop.ts';
+import { showDay } from '../shared/show-day.ts';
 import { vehicleTitle } from '../vehicle/identity.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { requestReference } from './request-reference.ts';
 import type { Sheet, SheetBlock } from './sheet.ts';
 import { barcodes, frameSheet, type Printing } from './sheet-frame.ts';
-import { groupVin, personName, sentence, showDay } from './sheet-words.ts';
+import { groupVin, personName, sentence } from './sheet-words.ts';
 
 type KnownKinds = { readonly codeKinds: readonly CodeKindFacts[] };
 
@@ -97,9 +98,9 @@ function proofBlocks({ proof }: CodeRequest, { purchase }: Vehicle, shop: Shop):
     { kind: 'heading', level: 2, text: 'Proof of ownership' },
     table('Proof of ownership: which document, when it was checked, by whom', [
       ['Document', proof.document],
-      ['Checked on', showDay(proof.checkedOn)],
+      ['Checked on', showDay(proof.checkedOn, shop.dealer.dayForm)],
       ['Checked by', personName(shop.people, proof.checkedBy)],
-      ['In our stock since', showDay(purchase.boughtOn)],
+      ['In our stock since', showDay(purchase.boughtOn, shop.dealer.dayForm)],
     ]),
   ];
 }
@@ -131,7 +132,7 @@ export function codeLetter(
       kind: 'letter-head',
       addressee: request.askedOf,
       rows: [
-        { label: 'Date', value: showDay(about.today) },
+        { label: 'Date', value: showDay(about.today, shop.dealer.dayForm) },
         { label: 'Our reference, please repeat it', value: reference },
         { label: 'Asked by', value: printed.by },
         ...(request.credentialReference === '' ? [] : [{ label: 'Credential', value: request.credentialReference }]),

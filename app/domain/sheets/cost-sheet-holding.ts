@@ -3,23 +3,24 @@ import type { Shop } from '../fleet/shop.ts';
 import { dayCountNames } from '../money/day-count.ts';
 import { type VehicleHolding, vehicleHolding } from '../money/vehicle-holding.ts';
 import { type Cents, showCents } from '../shared/cents.ts';
+import { type DayForm, showDay } from '../shared/show-day.ts';
 import { plural } from '../shared/text.ts';
 import type { VehicleReckoning } from '../vehicle/reckon.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { SheetBlock } from './sheet.ts';
-import { plain, quiet, showDay, strong } from './sheet-words.ts';
+import { plain, quiet, strong } from './sheet-words.ts';
 
 /** '8.4 %' for 84,000 parts per million. */
 export function showRate(ppm: number): string {
   return `${(ppm / 10_000).toLocaleString('en', { maximumFractionDigits: 4 })} %`;
 }
 
-function spanTable({ funding, fundingCost }: VehicleHolding): SheetBlock[] {
+function spanTable({ funding, fundingCost }: VehicleHolding, dayForm: DayForm): SheetBlock[] {
   if (funding === null || fundingCost === null) return [];
   const { plan, draw } = funding;
   const rows = fundingCost.spans.map((span) => [
-    plain(showDay(span.from)),
-    plain(showDay(span.to)),
+    plain(showDay(span.from, dayForm)),
+    plain(showDay(span.to, dayForm)),
     plain(`${span.days}`),
     plain(showCents(span.balanceCents)),
     span.ratePpm === 0 ? quiet('free') : plain(showRate(span.ratePpm)),
@@ -27,7 +28,7 @@ function spanTable({ funding, fundingCost }: VehicleHolding): SheetBlock[] {
   return [
     {
       kind: 'paragraph',
-      text: `${plan.name}: ${showCents(draw.principalCents)} drawn on ${showDay(draw.drawnOn)}, ${dayCountNames[plan.dayCount]}, ${plural(plan.freeDays, 'day', 'days')} free.`,
+      text: `${plan.name}: ${showCents(draw.principalCents)} drawn on ${showDay(draw.drawnOn, dayForm)}, ${dayCountNames[plan.dayCount]}, ${plural(plan.freeDays, 'day', 'days')} free.`,
       emphasis: 'none',
     },
     {
@@ -83,12 +84,12 @@ function sumTable(holding: VehicleHolding, heldDays: number, shop: Shop): SheetB
   };
 }
 
-function paymentTable({ costs, today }: VehicleReckoning, isSold: boolean): SheetBlock[] {
+function paymentTable({ costs, today }: VehicleReckoning, isSold: boolean, dayForm: DayForm): SheetBlock[] {
   if (costs.payments.length === 0) return [];
   const rows = costs.payments.map((payment) => {
     const isDue = payment.dueOn <= today;
     return [
-      isDue ? plain(showDay(payment.dueOn)) : strong(showDay(payment.dueOn)),
+      isDue ? plain(showDay(payment.dueOn, dayForm)) : strong(showDay(payment.dueOn, dayForm)),
       plain(payment.what),
       plain(showCents(payment.cents)),
       plain(showCents(payment.balanceAfterCents)),
@@ -121,14 +122,14 @@ export function holdingBlocks(vehicle: Vehicle, reckoning: VehicleReckoning, sho
   const holding = vehicleHolding(vehicle, shop, { until, heldDays: held.heldDays });
   return [
     { kind: 'heading', level: 2, text: 'Holding' },
-    ...spanTable(holding),
+    ...spanTable(holding, shop.dealer.dayForm),
     sumTable(holding, held.heldDays, shop),
-    ...paymentTable(reckoning, sale !== null),
+    ...paymentTable(reckoning, sale !== null, shop.dealer.dayForm),
   ];
 }
 
 /** Cores: what was charged on each part, and whether the old unit has gone back. */
-export function coreBlocks({ parts }: Vehicle): SheetBlock[] {
+export function coreBlocks({ parts }: Vehicle, dayForm: DayForm): SheetBlock[] {
   const charged = parts.filter((part) => part.coreChargeCents > 0 && part.returnedOn === null);
   if (charged.length === 0) return [];
   return [
@@ -147,7 +148,7 @@ export function coreBlocks({ parts }: Vehicle): SheetBlock[] {
         quiet(part.supplier),
         plain(showCents(part.coreChargeCents * part.quantity)),
         part.coreReturnedOn !== null
-          ? plain(`returned ${showDay(part.coreReturnedOn)}`)
+          ? plain(`returned ${showDay(part.coreReturnedOn, dayForm)}`)
           : part.receivedOn === null
             ? quiet('not charged yet')
             : strong('to be returned'),

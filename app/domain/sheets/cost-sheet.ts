@@ -4,6 +4,7 @@ import type { Shop } from '../fleet/shop.ts';
 import { type CostGroup, costGroups } from '../money/cost-lines.ts';
 import { showCents } from '../shared/cents.ts';
 import { addDays, type Day, laterDay } from '../shared/day.ts';
+import { type DayForm, showDay } from '../shared/show-day.ts';
 import { plural } from '../shared/text.ts';
 import { causesInOrder, standingNames } from '../time/cause.ts';
 import type { VehicleReckoning } from '../vehicle/reckon.ts';
@@ -13,7 +14,7 @@ import { coreBlocks, holdingBlocks } from './cost-sheet-holding.ts';
 import { budgetBlocks, marginBlocks } from './cost-sheet-margin.ts';
 import type { Sheet, SheetBlock } from './sheet.ts';
 import { frameSheet, masthead, type Printing } from './sheet-frame.ts';
-import { capitalised, plain, quiet, sentence, showDay, strong } from './sheet-words.ts';
+import { capitalised, plain, quiet, sentence, strong } from './sheet-words.ts';
 import { type StripAxis, type StripOfDays, stripOfDays } from './strip-of-days.ts';
 
 const groupTitles: Readonly<Record<CostGroup, string>> = {
@@ -54,7 +55,7 @@ function vehicleFacts(vehicle: Vehicle, { held, costs }: VehicleReckoning, shop:
     rows: [
       {
         label: 'Bought',
-        value: `${showDay(purchase.boughtOn)}${purchase.source === '' ? '' : `, ${purchase.source}`}`,
+        value: `${showDay(purchase.boughtOn, shop.dealer.dayForm)}${purchase.source === '' ? '' : `, ${purchase.source}`}`,
       },
       { label: 'Held', value: plural(held.heldDays, 'day', 'days') },
       { label: 'Paid for by', value: plan?.name ?? 'own money' },
@@ -63,12 +64,15 @@ function vehicleFacts(vehicle: Vehicle, { held, costs }: VehicleReckoning, shop:
         ? [
             {
               label: 'Margin used up after',
-              value: costs.breakEvenOn === null ? 'not foreseeable' : showDay(costs.breakEvenOn),
+              value: costs.breakEvenOn === null ? 'not foreseeable' : showDay(costs.breakEvenOn, shop.dealer.dayForm),
             },
             { label: 'One more day costs', value: showCents(costs.nextDayCents) },
           ]
         : [
-            { label: 'Sold', value: `${showDay(sale.soldOn)}${sale.buyer === '' ? '' : `, ${sale.buyer}`}` },
+            {
+              label: 'Sold',
+              value: `${showDay(sale.soldOn, shop.dealer.dayForm)}${sale.buyer === '' ? '' : `, ${sale.buyer}`}`,
+            },
             { label: 'Sold for', value: showCents(sale.priceCents) },
           ]),
     ],
@@ -86,7 +90,7 @@ function amountCells(entries: readonly CostEntry[], isStrong: boolean): Cells {
   });
 }
 
-function groupRows(group: CostGroup, entries: readonly CostEntry[]): Cells[] {
+function groupRows(group: CostGroup, entries: readonly CostEntry[], dayForm: DayForm): Cells[] {
   const ofGroup = entries
     .filter((entry) => entry.group === group)
     .sort((a, b) => ((a.on ?? '9999') < (b.on ?? '9999') ? -1 : (a.on ?? '9999') > (b.on ?? '9999') ? 1 : 0));
@@ -94,7 +98,7 @@ function groupRows(group: CostGroup, entries: readonly CostEntry[]): Cells[] {
   const rows = ofGroup.map(
     (entry, index): Cells => [
       index === 0 ? strong(groupTitles[group]) : plain(''),
-      entry.on === null ? quiet('–') : plain(showDay(entry.on)),
+      entry.on === null ? quiet('–') : plain(showDay(entry.on, dayForm)),
       plain(entry.what),
       quiet(entry.who),
       ...amountCells([entry], false),
@@ -136,7 +140,7 @@ function costTable(vehicle: Vehicle, { costs, today }: VehicleReckoning, shop: S
         { title: 'Committed', share: 12.5, align: 'right' },
         { title: 'To come', share: 12.5, align: 'right' },
       ],
-      rows: [...costGroups.flatMap((group) => groupRows(group, entries)), total],
+      rows: [...costGroups.flatMap((group) => groupRows(group, entries, shop.dealer.dayForm)), total],
       whenEmpty: '',
       rowRoom: 'text',
     },
@@ -156,7 +160,12 @@ const marginAhead = 45;
 const leastAround = 21;
 
 /** From the purchase to a week after today or after the sale; as far as the margin lasts where that is not far off. */
-function axisOf({ boughtOn, likelyOn, breakEvenOn }: StripOfDays, { sale }: Vehicle, today: Day): StripAxis {
+function axisOf(
+  { boughtOn, likelyOn, breakEvenOn }: StripOfDays,
+  { sale }: Vehicle,
+  today: Day,
+  dayForm: DayForm,
+): StripAxis {
   const end = sale?.soldOn ?? today;
   const marks = sale === null ? [likelyOn, breakEvenOn] : [];
   const near = marks.filter((day) => day !== null && day > end && day <= addDays(end, marginAhead));
@@ -164,17 +173,19 @@ function axisOf({ boughtOn, likelyOn, breakEvenOn }: StripOfDays, { sale }: Vehi
     (last, day) => (day === null ? last : laterDay(last, day)),
     end,
   );
-  return { from: boughtOn, to, today };
+  return { from: boughtOn, to, today, dayForm };
 }
 
-function dayBlocks(vehicle: Vehicle, { held, costs, today }: VehicleReckoning): SheetBlock[] {
-  const strip = stripOfDays({ boughtOn: vehicle.purchase.boughtOn, held, ready: null, breakEvenOn: costs.breakEvenOn });
+function dayBlocks(vehicle: Vehicle, { held, costs, today }: VehicleReckoning, { dealer }: Shop): SheetBlock[] {
+  const { dayForm } = dealer;
+  const { boughtOn } = vehicle.purchase;
+  const strip = stripOfDays({ boughtOn, held, ready: null, breakEvenOn: costs.breakEvenOn }, dayForm);
   const charged = causesInOrder.flatMap((cause) => {
     const days = held.byCause[cause] ?? 0;
     return days === 0 ? [] : [{ cause, days }];
   });
   const share = (days: number) => `${Math.round((days * 100) / Math.max(1, held.heldDays))} %`;
-  const axis = axisOf(strip, vehicle, today);
+  const axis = axisOf(strip, vehicle, today, dayForm);
   // What the axis does not reach needs no explanation.
   const isOn = (day: Day | null) => day !== null && day >= axis.from && day <= axis.to;
   const marks = [
@@ -217,11 +228,11 @@ export function costSheet(vehicle: Vehicle, reckoning: VehicleReckoning, shop: S
     figures(reckoning, vehicle),
     vehicleFacts(vehicle, reckoning, shop),
     ...marginBlocks(vehicle, reckoning, shop),
-    ...dayBlocks(vehicle, reckoning),
+    ...dayBlocks(vehicle, reckoning, shop),
     ...costTable(vehicle, reckoning, shop),
     ...budgetBlocks(reckoning.costs, groupTitles),
     ...holdingBlocks(vehicle, reckoning, shop),
-    ...coreBlocks(vehicle),
+    ...coreBlocks(vehicle, shop.dealer.dayForm),
   ];
   return frameSheet('cost-sheet', 'Cost sheet', vehicle, shop, printed, { blocks, footer });
 }

@@ -3,12 +3,13 @@ import type { Shop } from '../fleet/shop.ts';
 import { type Cents, showCents } from '../shared/cents.ts';
 import type { Day } from '../shared/day.ts';
 import type { Identifier } from '../shared/identifier.ts';
+import { type DayForm, showDay, showDaysIn } from '../shared/show-day.ts';
 import { causesInOrder, standingNames } from '../time/cause.ts';
 import type { HeldDays } from '../time/held-days.ts';
 import { frameFleetSheet, vehicles as vehiclesOf } from './fleet-frame.ts';
 import type { Sheet, SheetBlock } from './sheet.ts';
 import type { Printing } from './sheet-frame.ts';
-import { joined, plain, quiet, showDay, showDaysIn, strong } from './sheet-words.ts';
+import { joined, plain, quiet, strong } from './sheet-words.ts';
 import { stripAxis, stripOfDays } from './strip-of-days.ts';
 
 /** A vehicle as far as the list tells of it; a row of the lot, already without what the role may not see, is one. */
@@ -48,10 +49,14 @@ function nameOf({ identity }: FleetListRow): string {
   return [modelYear, make, model].filter((part) => part !== null && part !== '').join(' ');
 }
 
-function standsAt(row: FleetListRow) {
+function standsAt(row: FleetListRow, dayForm: DayForm) {
   const { standing, what, expectedOn } = row.held.now;
-  const until = expectedOn === null ? '' : `by ${showDay(expectedOn)}`;
-  const words = joined([standingNames[standing], shortened(showDaysIn(what)), standing === 'sold' ? '' : until]);
+  const until = expectedOn === null ? '' : `by ${showDay(expectedOn, dayForm)}`;
+  const words = joined([
+    standingNames[standing],
+    shortened(showDaysIn(what, dayForm)),
+    standing === 'sold' ? '' : until,
+  ]);
   return standing === 'idle' ? strong(words) : plain(words);
 }
 
@@ -60,10 +65,10 @@ function nextOf({ nextMove, held }: FleetListRow) {
   return plain(nextMove.who);
 }
 
-function readyBy({ forecast, isReady, held }: FleetListRow) {
+function readyBy({ forecast, isReady, held }: FleetListRow, dayForm: DayForm) {
   if (held.now.standing === 'sold') return quiet('');
   if (isReady) return strong('ready');
-  return forecast === null ? quiet('not known') : plain(showDay(forecast.likelyOn));
+  return forecast === null ? quiet('not known') : plain(showDay(forecast.likelyOn, dayForm));
 }
 
 /** Those the longest held first among what is in stock, sold ones last. Equal ones by stock number. */
@@ -82,27 +87,31 @@ function inOrder(rows: readonly FleetListRow[]): readonly FleetListRow[] {
  * Landscape, so that the strips have room for a day each.
  */
 export function fleetListSheet(given: readonly FleetListRow[], shop: Shop, today: Day, printed: Printing): Sheet {
+  const { currency, dayForm } = shop.dealer;
   const rows = inOrder(given);
   const strips = rows.map((row) =>
-    stripOfDays({
-      boughtOn: row.boughtOn,
-      held: row.held,
-      ready: row.isReady ? null : row.forecast,
-      breakEvenOn: row.money?.breakEvenOn ?? null,
-    }),
+    stripOfDays(
+      {
+        boughtOn: row.boughtOn,
+        held: row.held,
+        ready: row.isReady ? null : row.forecast,
+        breakEvenOn: row.money?.breakEvenOn ?? null,
+      },
+      dayForm,
+    ),
   );
   const seesMoney = rows.some(({ money }) => money !== null);
   const seesForecast = rows.some(({ forecast }) => forecast !== null);
   const causes = causesInOrder.filter((cause) => rows.some(({ held }) => (held.byCause[cause] ?? 0) > 0));
   const count = (is: (row: FleetListRow) => boolean) => String(rows.filter(is).length);
-  const axis = stripAxis(strips, today);
+  const axis = stripAxis(strips, today, dayForm);
   const hasBefore = rows.some(({ boughtOn }) => boughtOn < axis.from);
   const open = rows.filter(({ held }) => held.now.standing !== 'sold').length;
   const blocks: SheetBlock[] = [
     {
       kind: 'masthead',
       number: vehiclesOf(rows.length),
-      name: `${open === rows.length ? 'In stock' : `${open} in stock, ${rows.length - open} sold`}, as of ${showDay(today)}, the longest held first`,
+      name: `${open === rows.length ? 'In stock' : `${open} in stock, ${rows.length - open} sold`}, as of ${showDay(today, dayForm)}, the longest held first`,
       tags: [
         { label: 'Ready', value: count(({ isReady, held }) => isReady && held.now.standing !== 'sold') },
         { label: 'Idle today', value: count(({ held }) => held.now.standing === 'idle') },
@@ -129,15 +138,15 @@ export function fleetListSheet(given: readonly FleetListRow[], shop: Shop, today
         left('Stands at', 29),
         left('Next move', 11),
         ...(seesForecast ? [left('Likely ready', 12)] : []),
-        ...(seesMoney ? [right(`Margin left, ${shop.dealer.currency}`, 10)] : []),
+        ...(seesMoney ? [right(`Margin left, ${currency}`, 10)] : []),
       ],
       rows: rows.map((row) => [
         strong(row.identity.stockNumber),
         plain(joined([nameOf(row), row.identity.location])),
         plain(String(row.held.heldDays)),
-        standsAt(row),
+        standsAt(row, dayForm),
         nextOf(row),
-        ...(seesForecast ? [readyBy(row)] : []),
+        ...(seesForecast ? [readyBy(row, dayForm)] : []),
         ...(seesMoney ? [marginCell(row.money?.marginLeftCents ?? null)] : []),
       ]),
       whenEmpty: 'No vehicle is in stock.',
@@ -151,7 +160,7 @@ export function fleetListSheet(given: readonly FleetListRow[], shop: Shop, today
     },
   ];
   return frameFleetSheet('fleet-list', 'Fleet list', shop, printed, {
-    subject: showDay(today),
+    subject: showDay(today, dayForm),
     orientation: 'landscape',
     blocks,
     footer:

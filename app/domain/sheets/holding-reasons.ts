@@ -3,31 +3,33 @@
 import { codeName, type NamedKinds } from '../codes/code-name.ts';
 import { promisedFor } from '../codes/request-life.ts';
 import { type Gate, type GateItem, isHolding } from '../readiness/gate.ts';
+import { type DayForm, showDay, showDaysIn } from '../shared/show-day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
-import { sentence, showDay, showDaysIn } from './sheet-words.ts';
+import { sentence } from './sheet-words.ts';
 
 function idOf(item: GateItem): string | null {
   return 'list' in item.place ? item.place.id : null;
 }
 
-function due(day: string | null): string {
-  return day === null ? '' : ` (expected ${showDay(day)})`;
+function due(day: string | null, dayForm: DayForm): string {
+  return day === null ? '' : ` (expected ${showDay(day, dayForm)})`;
 }
 
 /** What the item is about, in words that name no supplier; the item's own words where they never do. */
-function itemWords(vehicle: Vehicle, gate: Gate, item: GateItem, kinds?: NamedKinds): string {
+function itemWords(vehicle: Vehicle, gate: Gate, item: GateItem, dayForm: DayForm, kinds?: NamedKinds): string {
   const id = idOf(item);
   if (gate.key === 'parts') {
     const part = vehicle.parts.find((candidate) => candidate.id === id);
-    if (part) return part.receivedOn === null ? `${part.what}${due(promisedFor(part))}` : `${part.what} (here)`;
+    if (part)
+      return part.receivedOn === null ? `${part.what}${due(promisedFor(part), dayForm)}` : `${part.what} (here)`;
   }
   if (gate.key === 'codes') {
     const request = vehicle.codeRequests.find((candidate) => candidate.id === id);
-    if (request) return `${codeName(request, kinds)}${due(promisedFor(request))}`;
+    if (request) return `${codeName(request, kinds)}${due(promisedFor(request), dayForm)}`;
   }
   if (gate.key === 'sublet') {
     const sublet = vehicle.sublets.find((candidate) => candidate.id === id);
-    if (sublet) return `${sublet.what}${due(promisedFor(sublet))}`;
+    if (sublet) return `${sublet.what}${due(promisedFor(sublet), dayForm)}`;
   }
   if (gate.key === 'decided' || gate.key === 'repaired') {
     const fault = vehicle.faults.find((candidate) => candidate.id === id);
@@ -49,13 +51,18 @@ const leads: Readonly<Record<string, string>> = {
   repaired: 'Repairs not finished',
 };
 
-function reasonFor(vehicle: Vehicle, gate: Gate, kinds?: NamedKinds): string {
+function reasonFor(vehicle: Vehicle, gate: Gate, dayForm: DayForm, kinds?: NamedKinds): string {
   const lead = leads[gate.key];
-  const words = gate.items.map((item) => showDaysIn(itemWords(vehicle, gate, item, kinds)));
+  const words = gate.items.map((item) => showDaysIn(itemWords(vehicle, gate, item, dayForm, kinds), dayForm));
   if (lead === undefined) return words.map(sentence).join(' ') || sentence(gate.title);
   return sentence(`${lead}: ${words.join('; ')}`);
 }
 
-export function holdingReasons(vehicle: Vehicle, gates: readonly Gate[], kinds?: NamedKinds): readonly string[] {
-  return gates.filter(isHolding).map((gate) => reasonFor(vehicle, gate, kinds));
+export function holdingReasons(
+  vehicle: Vehicle,
+  gates: readonly Gate[],
+  dayForm: DayForm,
+  kinds?: NamedKinds,
+): readonly string[] {
+  return gates.filter(isHolding).map((gate) => reasonFor(vehicle, gate, dayForm, kinds));
 }

@@ -5,62 +5,63 @@ import type { CodeRequest } from '../codes/code-request.ts';
 import { failsSince, promisedFor } from '../codes/request-life.ts';
 import type { Part } from '../parts/part.ts';
 import { jobProgress } from '../programming/job-progress.ts';
+import { type DayForm, showDay } from '../shared/show-day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import type { Sublet } from '../work/sublet.ts';
 import { isCodeStillNeeded } from './applicable-cautions.ts';
 import type { SheetStep } from './sheet.ts';
-import { capitalised, joined, openStep, showDay, strong } from './sheet-words.ts';
+import { capitalised, joined, openStep, strong } from './sheet-words.ts';
 
 /** Where a part is now, in a few words. Never a price. */
-export function whereIsPart(part: Part): string {
-  if (part.fittedOn !== null) return `fitted ${showDay(part.fittedOn)}`;
-  if (part.returnedOn !== null) return `sent back ${showDay(part.returnedOn)}`;
-  if (part.receivedOn !== null) return `here since ${showDay(part.receivedOn)}`;
+export function whereIsPart(part: Part, dayForm: DayForm): string {
+  if (part.fittedOn !== null) return `fitted ${showDay(part.fittedOn, dayForm)}`;
+  if (part.returnedOn !== null) return `sent back ${showDay(part.returnedOn, dayForm)}`;
+  if (part.receivedOn !== null) return `here since ${showDay(part.receivedOn, dayForm)}`;
   if (part.orderedOn === null) return 'to order';
   const promisedOn = promisedFor(part);
-  const due = promisedOn === null ? 'no day promised' : `expected ${showDay(promisedOn)}`;
-  return `ordered ${showDay(part.orderedOn)}, ${due}`;
+  const due = promisedOn === null ? 'no day promised' : `expected ${showDay(promisedOn, dayForm)}`;
+  return `ordered ${showDay(part.orderedOn, dayForm)}, ${due}`;
 }
 
 /** How a code request stands, in a few words. The record holds no code, and no sheet could print one. */
-export function howCodeStands(request: CodeRequest): string {
+export function howCodeStands(request: CodeRequest, dayForm: DayForm): string {
   if (failsSince(request) !== null) return 'does not work';
   if (request.outcome === 'given')
     return request.keptWhere === '' ? 'given; where it is kept is not recorded' : `given; kept: ${request.keptWhere}`;
   if (request.outcome === 'refused')
-    return `refused${request.answeredOn === null ? '' : ` ${showDay(request.answeredOn)}`}`;
-  if (request.closedOn !== null) return `closed ${showDay(request.closedOn)}`;
+    return `refused${request.answeredOn === null ? '' : ` ${showDay(request.answeredOn, dayForm)}`}`;
+  if (request.closedOn !== null) return `closed ${showDay(request.closedOn, dayForm)}`;
   if (request.askedOn !== null) {
     const expectedOn = promisedFor(request);
-    const due = expectedOn === null ? 'no day promised' : `expected ${showDay(expectedOn)}`;
-    return `asked ${showDay(request.askedOn)}, ${due}`;
+    const due = expectedOn === null ? 'no day promised' : `expected ${showDay(expectedOn, dayForm)}`;
+    return `asked ${showDay(request.askedOn, dayForm)}, ${due}`;
   }
   return request.proof === null ? 'not asked for: proof of ownership is not recorded' : 'not asked for yet';
 }
 
-function partItem(part: Part): SheetStep {
+function partItem(part: Part, dayForm: DayForm): SheetStep {
   const isHere = part.receivedOn !== null;
   const amount = part.quantity === 1 ? '' : ` × ${part.quantity}`;
-  const where = whereIsPart(part);
+  const where = whereIsPart(part, dayForm);
   return openStep(`${part.what}${amount}`, {
     detail: joined([part.partNumber, isHere ? where : '', part.note]),
     marks: isHere ? [] : [strong(`Not here: ${where}`)],
   });
 }
 
-function codeItem(request: CodeRequest, kinds?: NamedKinds): SheetStep {
+function codeItem(request: CodeRequest, dayForm: DayForm, kinds?: NamedKinds): SheetStep {
   const isGiven = request.outcome === 'given' && failsSince(request) === null;
-  const stands = howCodeStands(request);
+  const stands = howCodeStands(request, dayForm);
   return openStep(capitalised(codeName(request, kinds)), {
     detail: isGiven ? capitalised(stands) : '',
     marks: isGiven ? [] : [strong(`Not in hand: ${stands}`)],
   });
 }
 
-function subletItem(sublet: Sublet): SheetStep {
+function subletItem(sublet: Sublet, dayForm: DayForm): SheetStep {
   const promisedOn = promisedFor(sublet);
-  const due = promisedOn === null ? 'no day promised' : `expected back ${showDay(promisedOn)}`;
-  const stands = sublet.sentOn === null ? 'to send out' : `out since ${showDay(sublet.sentOn)}, ${due}`;
+  const due = promisedOn === null ? 'no day promised' : `expected back ${showDay(promisedOn, dayForm)}`;
+  const stands = sublet.sentOn === null ? 'to send out' : `out since ${showDay(sublet.sentOn, dayForm)}, ${due}`;
   return openStep(sublet.what, {
     detail: sublet.supplier,
     marks: [strong(`Not in the house: ${stands}`)],
@@ -79,7 +80,7 @@ function keyItem(vehicle: Vehicle): SheetStep {
 }
 
 /** Items for the work that is still open; empty when no work is. */
-export function inHandItems(vehicle: Vehicle, kinds?: NamedKinds): readonly SheetStep[] {
+export function inHandItems(vehicle: Vehicle, dayForm: DayForm, kinds?: NamedKinds): readonly SheetStep[] {
   const jobs = vehicle.jobs.map((job) => jobProgress(vehicle, job, kinds));
   const isProgramming = jobs.some((job) => !job.isClosed);
   const parts = vehicle.parts.filter((part) => part.fittedOn === null && part.returnedOn === null);
@@ -89,9 +90,9 @@ export function inHandItems(vehicle: Vehicle, kinds?: NamedKinds): readonly Shee
   if (!isProgramming && parts.length + codes.length + sublets.length + openFaults.length === 0) return [];
   const supply = openStep('Stabilised supply, set as the maker says', { blanks: ['volts set'] });
   return [
-    ...parts.map(partItem),
-    ...codes.map((request) => codeItem(request, kinds)),
-    ...sublets.map(subletItem),
+    ...parts.map((part) => partItem(part, dayForm)),
+    ...codes.map((request) => codeItem(request, dayForm, kinds)),
+    ...sublets.map((sublet) => subletItem(sublet, dayForm)),
     ...(isProgramming ? [supply] : []),
     keyItem(vehicle),
   ];

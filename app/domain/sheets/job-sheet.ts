@@ -7,6 +7,7 @@ import type { Shop } from '../fleet/shop.ts';
 import type { Part } from '../parts/part.ts';
 import { jobProgress } from '../programming/job-progress.ts';
 import type { ProgrammingJob } from '../programming/programming-job.ts';
+import { type DayForm, showDay, showDaysIn } from '../shared/show-day.ts';
 import type { VehicleReckoning } from '../vehicle/reckon.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { cautions, deferenceSentence } from '../work/cautions.ts';
@@ -25,20 +26,18 @@ import {
   plain,
   quiet,
   sentence,
-  showDay,
-  showDaysIn,
   showMinutes,
   showOdometer,
   strong,
 } from './sheet-words.ts';
 
-function vehicleFacts({ identity, arrival }: Vehicle): SheetBlock {
+function vehicleFacts({ identity, arrival }: Vehicle, dayForm: DayForm): SheetBlock {
   const rows = [
     { label: 'VIN', value: identity.vin === '' ? 'not known yet' : groupVin(identity.vin) },
     { label: 'Drive', value: driveWords[identity.drive] },
     { label: 'Odometer', value: showOdometer(identity.odometer) },
     { label: 'Body, colour', value: joined([identity.body, identity.colour]) },
-    { label: 'Arrived', value: arrival.arrivedOn === null ? 'not here yet' : showDay(arrival.arrivedOn) },
+    { label: 'Arrived', value: arrival.arrivedOn === null ? 'not here yet' : showDay(arrival.arrivedOn, dayForm) },
   ];
   return { kind: 'facts', rows: rows.filter((row) => row.value !== '') };
 }
@@ -52,21 +51,21 @@ function cautionBlocks(vehicle: Vehicle, kinds: NamedKinds): SheetBlock[] {
   ];
 }
 
-function decisionWords({ decision, doneOn }: Fault): string {
+function decisionWords({ decision, doneOn }: Fault, dayForm: DayForm): string {
   if (decision === null) return 'To decide';
   if (decision.kind === 'leave') return `Leave: ${decision.reason}`;
   const verb = decision.kind === 'replace' ? ['Replace', 'Replaced'] : ['Repair', 'Repaired'];
-  if (doneOn !== null) return `${verb[1]} ${showDay(doneOn)}`;
+  if (doneOn !== null) return `${verb[1]} ${showDay(doneOn, dayForm)}`;
   return decision.reason === '' ? (verb[0] ?? '') : `${verb[0]}: ${decision.reason}`;
 }
 
-function faultTable(faults: readonly Fault[]): SheetBlock[] {
+function faultTable(faults: readonly Fault[], dayForm: DayForm): SheetBlock[] {
   if (faults.length === 0) return [];
   const rows = faults.map((fault) => [
     fault.doneOn === null ? strong(fault.what) : plain(fault.what),
     plain(fault.module),
     plain(fault.codes.join(', ')),
-    fault.decision === null ? strong(decisionWords(fault)) : plain(decisionWords(fault)),
+    fault.decision === null ? strong(decisionWords(fault, dayForm)) : plain(decisionWords(fault, dayForm)),
     quiet(fault.note),
   ]);
   return [
@@ -97,10 +96,10 @@ function stepBlocks(title: string, level: 2 | 3, items: readonly SheetStep[]): S
 }
 
 /** Which modules it touches, whose order it follows, and where that order is not settled. */
-function jobHead({ modules, makerOrder, plan, note }: ProgrammingJob): SheetBlock[] {
+function jobHead({ modules, makerOrder, plan, note }: ProgrammingJob, dayForm: DayForm): SheetBlock[] {
   const words = modules.map(({ name, origin }) => `${name}: ${originWords[origin]}`).join('; ');
   const maker = makerOrder
-    ? ` Order after “${makerOrder.document}”, read on ${showDay(makerOrder.readOn)}.`
+    ? ` Order after “${makerOrder.document}”, read on ${showDay(makerOrder.readOn, dayForm)}.`
     : ' The maker’s own order comes before this one.';
   const open = plan.contradictions.filter(({ accepted }) => accepted === null).length;
   const paragraph = (text: string, emphasis: 'none' | 'strong'): SheetBlock[] =>
@@ -116,17 +115,18 @@ function jobHead({ modules, makerOrder, plan, note }: ProgrammingJob): SheetBloc
 }
 
 function workBlocks(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Shop): SheetBlock[] {
+  const { dayForm } = shop.dealer;
   const jobs = vehicle.jobs.map((job) => jobProgress(vehicle, job));
   const open = jobs.filter((job) => !job.isClosed);
   const closed = jobs.filter((job) => job.isClosed);
   const programming = open.flatMap((progress): SheetBlock[] => {
     const { job } = progress;
-    const [heading, ...steps] = stepBlocks(`Program ${job.title}`, 3, programmingSteps(progress, shop.people));
-    return heading ? [heading, ...jobHead(job), ...steps] : [];
+    const [heading, ...steps] = stepBlocks(`Program ${job.title}`, 3, programmingSteps(progress, shop));
+    return heading ? [heading, ...jobHead(job, dayForm), ...steps] : [];
   });
-  const work: SheetBlock[] = [...stepBlocks('Repairs', 3, repairSteps(vehicle)), ...programming];
+  const work: SheetBlock[] = [...stepBlocks('Repairs', 3, repairSteps(vehicle, dayForm)), ...programming];
   const done = closed.map(
-    ({ job, closedOn }) => `${job.title}: programmed${closedOn === null ? '' : ` ${showDay(closedOn)}`}`,
+    ({ job, closedOn }) => `${job.title}: programmed${closedOn === null ? '' : ` ${showDay(closedOn, dayForm)}`}`,
   );
   const doneBlocks: SheetBlock[] =
     done.length === 0
@@ -136,17 +136,21 @@ function workBlocks(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Shop): 
           { kind: 'bullets', items: done },
         ];
   const heading: SheetBlock = { kind: 'heading', level: 2, text: 'Work, in this order' };
-  const proof = stepBlocks('Prove it', 3, proofSteps(reckoning.readiness));
+  const proof = stepBlocks('Prove it', 3, proofSteps(reckoning.readiness, dayForm));
   const all = [...work, ...proof, ...doneBlocks];
   return all.length === 0 ? [] : [heading, ...all];
 }
 
-function partState(part: Part): string {
+function partState(part: Part, dayForm: DayForm): string {
   const isOldUnitOwed = part.coreChargeCents > 0 && part.coreReturnedOn === null && part.returnedOn === null;
-  return joined([whereIsPart(part), part.supplier, isOldUnitOwed ? 'the old unit goes back to the supplier' : '']);
+  return joined([
+    whereIsPart(part, dayForm),
+    part.supplier,
+    isOldUnitOwed ? 'the old unit goes back to the supplier' : '',
+  ]);
 }
 
-function partTable(parts: readonly Part[]): SheetBlock[] {
+function partTable(parts: readonly Part[], dayForm: DayForm): SheetBlock[] {
   if (parts.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: 'Parts' },
@@ -163,7 +167,9 @@ function partTable(parts: readonly Part[]): SheetBlock[] {
         plain(part.what),
         plain(part.partNumber),
         plain(String(part.quantity)),
-        part.receivedOn === null && part.returnedOn === null ? strong(partState(part)) : plain(partState(part)),
+        part.receivedOn === null && part.returnedOn === null
+          ? strong(partState(part, dayForm))
+          : plain(partState(part, dayForm)),
       ]),
       whenEmpty: '',
       rowRoom: 'text',
@@ -171,7 +177,7 @@ function partTable(parts: readonly Part[]): SheetBlock[] {
   ];
 }
 
-function codeTable({ codeRequests }: Vehicle, kinds: NamedKinds): SheetBlock[] {
+function codeTable({ codeRequests }: Vehicle, shop: Shop): SheetBlock[] {
   if (codeRequests.length === 0) return [];
   return [
     { kind: 'heading', level: 2, text: 'Codes' },
@@ -185,11 +191,11 @@ function codeTable({ codeRequests }: Vehicle, kinds: NamedKinds): SheetBlock[] {
         { title: 'Code, by hand; black out after use', share: 22, align: 'left' },
       ],
       rows: codeRequests.map((request) => [
-        plain(codeKindName(request.kind, kinds)),
+        plain(codeKindName(request.kind, shop.codeKinds)),
         plain(joined([request.module, request.deviceSerial])),
         request.outcome === 'given' && failsSince(request) === null
-          ? plain(howCodeStands(request))
-          : strong(howCodeStands(request)),
+          ? plain(howCodeStands(request, shop.dealer.dayForm))
+          : strong(howCodeStands(request, shop.dealer.dayForm)),
         plain(''),
       ]),
       whenEmpty: '',
@@ -218,7 +224,7 @@ function labourBlocks({ labour, faults }: Vehicle, shop: Shop): SheetBlock[] {
     rows: [...labour]
       .sort((a, b) => (a.workedOn < b.workedOn ? -1 : 1))
       .map((entry) => [
-        plain(showDay(entry.workedOn)),
+        plain(showDay(entry.workedOn, shop.dealer.dayForm)),
         plain(personName(shop.people, entry.person)),
         plain(entry.what),
         plain(showMinutes(entry.minutes)),
@@ -229,22 +235,25 @@ function labourBlocks({ labour, faults }: Vehicle, shop: Shop): SheetBlock[] {
   return [{ kind: 'heading', level: 2, text: 'Hours' }, ...(labour.length === 0 ? [] : [table]), total];
 }
 
-function nextBlock({ nextMove, readiness }: VehicleReckoning): SheetBlock[] {
+function nextBlock({ nextMove, readiness }: VehicleReckoning, dayForm: DayForm): SheetBlock[] {
   if (readiness.isReady) return [{ kind: 'paragraph', text: 'No work is open on this vehicle.', emphasis: 'strong' }];
   if (nextMove === null) return [];
   const who = nextMove.who === 'technician' ? '' : nextMove.who === 'outside' ? ' (waits)' : ` (${nextMove.who})`;
-  return [{ kind: 'paragraph', text: `Next${who}: ${sentence(showDaysIn(nextMove.what))}`, emphasis: 'strong' }];
+  return [
+    { kind: 'paragraph', text: `Next${who}: ${sentence(showDaysIn(nextMove.what, dayForm))}`, emphasis: 'strong' },
+  ];
 }
 
 /** The job sheet of a vehicle as the record stands. Holds hours and parts, no money and no code, whoever prints it. */
 export function jobSheet(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Shop, printed: Printing): Sheet {
-  const inHand = inHandItems(vehicle, shop.codeKinds);
+  const { dayForm } = shop.dealer;
+  const inHand = inHandItems(vehicle, dayForm, shop.codeKinds);
   const silent = vehicle.scans.length === 0 ? 'Not scanned yet: scan every module and note all codes first.' : '';
   const blocks: SheetBlock[] = [
     masthead(vehicle.identity),
-    vehicleFacts(vehicle),
+    vehicleFacts(vehicle, dayForm),
     ...barcodes(vehicle.identity),
-    ...nextBlock(reckoning),
+    ...nextBlock(reckoning, dayForm),
     ...(silent === '' ? [] : [{ kind: 'paragraph', text: silent, emphasis: 'strong' } as const]),
     ...cautionBlocks(vehicle, shop.codeKinds),
     ...(inHand.length === 0
@@ -253,10 +262,10 @@ export function jobSheet(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Sh
           { kind: 'heading', level: 2, text: 'In hand before you start' } as const,
           { kind: 'steps', isNumbered: false, hasInitials: false, items: inHand } as const,
         ]),
-    ...faultTable(vehicle.faults),
+    ...faultTable(vehicle.faults, dayForm),
     ...workBlocks(vehicle, reckoning, shop),
-    ...partTable(vehicle.parts),
-    ...codeTable(vehicle, shop.codeKinds),
+    ...partTable(vehicle.parts, dayForm),
+    ...codeTable(vehicle, shop),
     ...labourBlocks(vehicle, shop),
     ...pictureBlocks(vehicle, ['everyone', 'workshop']),
     { kind: 'heading', level: 2, text: 'What happened' },

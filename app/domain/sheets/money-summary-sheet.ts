@@ -1,14 +1,15 @@
 // Ageing and money of the whole stock for the manager: what is tied up and how old, what falls due, where the days went, what was
 // earned, and the usual measures with what each does not say. For whoever may see money only.
 import type { MoneyOverview } from '../fleet/money-overview.ts';
-import type { Shop } from '../fleet/shop.ts';
+import type { Dealer, Shop } from '../fleet/shop.ts';
 import { type Cents, showCents, sumCents } from '../shared/cents.ts';
+import { showDay, showMonth } from '../shared/show-day.ts';
 import { plural } from '../shared/text.ts';
 import type { Cause } from '../time/cause.ts';
 import { frameFleetSheet, vehicles } from './fleet-frame.ts';
 import type { Sheet, SheetBlock } from './sheet.ts';
 import type { Printing } from './sheet-frame.ts';
-import { plain, quiet, showDay, strong } from './sheet-words.ts';
+import { plain, quiet, strong } from './sheet-words.ts';
 
 const left = (title: string, share: number) => ({ title, share, align: 'left' }) as const;
 const right = (title: string, share: number) => ({ title, share, align: 'right' }) as const;
@@ -92,18 +93,18 @@ function measureBlocks({ measures }: MoneyOverview): SheetBlock[] {
   ];
 }
 
-function dueBlocks({ due, dueThrough, names }: MoneyOverview, currency: string): SheetBlock[] {
+function dueBlocks({ due, dueThrough, names }: MoneyOverview, { currency, dayForm }: Dealer): SheetBlock[] {
   const numbers = new Map(names.map(({ id, stockNumber }) => [id, stockNumber]));
   const total = showCents(sumCents(due.map(({ cents }) => cents)));
   return [
-    heading(`Due to lenders by ${showDay(dueThrough)}${due.length === 0 ? '' : `: ${total}`}`),
+    heading(`Due to lenders by ${showDay(dueThrough, dayForm)}${due.length === 0 ? '' : `: ${total}`}`),
     {
       kind: 'table',
       caption: 'Payments on the principal that fall due, by day',
       columns: [left('Due on', 18), left('Stock number', 18), left('What', 40), right(`Amount, ${currency}`, 24)],
       rows: due.flatMap(({ payments }) =>
         payments.map((one) => [
-          plain(showDay(one.dueOn)),
+          plain(showDay(one.dueOn, dayForm)),
           strong(numbers.get(one.vehicleId) ?? ''),
           plain(one.what),
           plain(showCents(one.cents)),
@@ -118,11 +119,7 @@ function dueBlocks({ due, dueThrough, names }: MoneyOverview, currency: string):
 
 const waitsOutside: readonly Cause[] = ['transit', 'part', 'code', 'sublet', 'paper'];
 
-function monthName(month: string): string {
-  return showDay(`${month}-01`).slice(2);
-}
-
-function dayBlocks({ months, all }: MoneyOverview, currency: string): SheetBlock[] {
+function dayBlocks({ months, all }: MoneyOverview, { currency, dayForm }: Dealer): SheetBlock[] {
   const cells = (of: typeof all) => {
     const outside = waitsOutside.reduce((sum, cause) => sum + (of.byCause[cause] ?? 0), 0);
     const ready = of.byCause.ready ?? 0;
@@ -146,7 +143,7 @@ function dayBlocks({ months, all }: MoneyOverview, currency: string): SheetBlock
       ],
       rows: [
         ...months.map((month) => [
-          plain(monthName(month.month)),
+          plain(showMonth(month.month, dayForm)),
           ...cells(month).map((days) => plain(String(days))),
           plain(showCents(month.idleCents)),
         ]),
@@ -161,7 +158,7 @@ function dayBlocks({ months, all }: MoneyOverview, currency: string): SheetBlock
   ];
 }
 
-function soldBlocks({ sold, measures }: MoneyOverview, currency: string): SheetBlock[] {
+function soldBlocks({ sold, measures }: MoneyOverview, { currency, dayForm }: Dealer): SheetBlock[] {
   const made = sumCents(sold.map(({ madeCents }) => madeCents));
   const cell = (cents: Cents) => (cents < 0 ? strong(showCents(cents)) : plain(showCents(cents)));
   return [
@@ -180,7 +177,7 @@ function soldBlocks({ sold, measures }: MoneyOverview, currency: string): SheetB
         right(`Planned, ${currency}`, 16),
       ],
       rows: sold.map((one) => [
-        plain(showDay(one.soldOn)),
+        plain(showDay(one.soldOn, dayForm)),
         strong(one.stockNumber),
         plain(one.title),
         plain(String(one.heldDays)),
@@ -213,13 +210,13 @@ function letGoBlocks({ letGo, notWeighed }: MoneyOverview, currency: string): Sh
 /** The summary of a reckoned overview, as of its day. All of it is money: only for whoever may see that. */
 export function moneySummarySheet(overview: MoneyOverview, shop: Shop, printed: Printing): Sheet {
   const { today, open, tiedUpCents } = overview;
-  const { currency } = shop.dealer;
+  const { currency, dayForm } = shop.dealer;
   const old = overview.ageing.slice(Math.floor(overview.ageing.length / 2));
   const blocks: SheetBlock[] = [
     {
       kind: 'masthead',
       number: showCents(tiedUpCents),
-      name: `${currency} tied up in ${vehicles(open)}, as of ${showDay(today)}`,
+      name: `${currency} tied up in ${vehicles(open)}, as of ${showDay(today, dayForm)}`,
       tags: [],
     },
     {
@@ -235,13 +232,13 @@ export function moneySummarySheet(overview: MoneyOverview, shop: Shop, printed: 
     },
     ...ageingBlocks(overview, currency),
     ...measureBlocks(overview),
-    ...dueBlocks(overview, currency),
+    ...dueBlocks(overview, shop.dealer),
     ...letGoBlocks(overview, currency),
-    ...dayBlocks(overview, currency),
-    ...soldBlocks(overview, currency),
+    ...dayBlocks(overview, shop.dealer),
+    ...soldBlocks(overview, shop.dealer),
   ];
   return frameFleetSheet('money-summary', 'Ageing and money', shop, printed, {
-    subject: showDay(today),
+    subject: showDay(today, dayForm),
     orientation: 'portrait',
     blocks,
     footer: 'For the manager’s eyes. A reckoning from the records, no balance and no tax return.',

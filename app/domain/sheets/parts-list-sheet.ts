@@ -4,12 +4,13 @@ import type { Shop } from '../fleet/shop.ts';
 import type { Part } from '../parts/part.ts';
 import { type Cents, showCents, sumCents } from '../shared/cents.ts';
 import { type Day, daysBetween } from '../shared/day.ts';
+import { type DayForm, showDay } from '../shared/show-day.ts';
 import { plural } from '../shared/text.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { frameFleetSheet } from './fleet-frame.ts';
 import type { Sheet, SheetBlock } from './sheet.ts';
 import type { Printing } from './sheet-frame.ts';
-import { joined, plain, quiet, showDay, strong } from './sheet-words.ts';
+import { joined, plain, quiet, strong } from './sheet-words.ts';
 
 type Line = { readonly stockNumber: string; readonly part: Part };
 
@@ -85,12 +86,15 @@ export function partsBySupplier(
 const left = (title: string, share: number) => ({ title, share, align: 'left' }) as const;
 const right = (title: string, share: number) => ({ title, share, align: 'right' }) as const;
 
-function promise(line: Line, today: Day) {
+function promise(line: Line, { today, dayForm }: Shown) {
   const { expectedOn } = line.part;
   if (expectedOn === null) return quiet('no day promised');
-  if (!isOverdue(line, today)) return plain(showDay(expectedOn));
-  return strong(`${showDay(expectedOn)}, ${plural(daysBetween(expectedOn, today), 'day', 'days')} over`);
+  if (!isOverdue(line, today)) return plain(showDay(expectedOn, dayForm));
+  return strong(`${showDay(expectedOn, dayForm)}, ${plural(daysBetween(expectedOn, today), 'day', 'days')} over`);
 }
+
+/** What is the same for every supplier. */
+type Shown = { readonly today: Day; readonly dayForm: DayForm; readonly seesPrices: boolean };
 
 function whatIs({ part }: Line): string {
   return joined([part.what, part.partNumber, part.note]);
@@ -100,17 +104,18 @@ function amountCell(cents: Cents | null) {
   return cents === null ? quiet('not known') : plain(showCents(cents));
 }
 
-function orderTable(supplier: SupplierParts, today: Day, seesPrices: boolean): SheetBlock[] {
+function orderTable(supplier: SupplierParts, shown: Shown): SheetBlock[] {
+  const { dayForm, seesPrices } = shown;
   const rows = [
     ...supplier.onOrder.map((line) => ({
       line,
-      ordered: plain(line.part.orderedOn === null ? '' : showDay(line.part.orderedOn)),
-      promised: promise(line, today),
+      ordered: plain(line.part.orderedOn === null ? '' : showDay(line.part.orderedOn, dayForm)),
+      promised: promise(line, shown),
     })),
     ...supplier.toOrder.map((line) => ({
       line,
       ordered: strong('to order'),
-      promised: quiet(`needed since ${showDay(line.part.neededOn)}`),
+      promised: quiet(`needed since ${showDay(line.part.neededOn, dayForm)}`),
     })),
   ];
   if (rows.length === 0) return [];
@@ -140,7 +145,7 @@ function orderTable(supplier: SupplierParts, today: Day, seesPrices: boolean): S
   ];
 }
 
-function coreTable(supplier: SupplierParts, today: Day, seesPrices: boolean): SheetBlock[] {
+function coreTable(supplier: SupplierParts, { today, dayForm, seesPrices }: Shown): SheetBlock[] {
   if (supplier.coresOwed.length === 0) return [];
   const total = seesPrices ? `, ${showCents(supplier.coresCents)} to come back` : '';
   return [
@@ -167,10 +172,10 @@ function coreTable(supplier: SupplierParts, today: Day, seesPrices: boolean): Sh
           strong(line.stockNumber),
           plain(whatIs(line)),
           plain(String(part.quantity)),
-          plain(part.receivedOn === null ? '' : `${showDay(part.receivedOn)}`),
+          plain(part.receivedOn === null ? '' : showDay(part.receivedOn, dayForm)),
           part.fittedOn === null
             ? quiet('still in the vehicle')
-            : plain(`out since ${showDay(part.fittedOn)}${since > 30 ? ', send it' : ''}`),
+            : plain(`out since ${showDay(part.fittedOn, dayForm)}${since > 30 ? ', send it' : ''}`),
           ...(seesPrices ? [plain(showCents(part.coreChargeCents * part.quantity))] : []),
         ];
       }),
@@ -202,6 +207,8 @@ export function partsListSheet(
   today: Day,
   printed: Printing,
 ): Sheet {
+  const { dayForm, currency } = shop.dealer;
+  const shown: Shown = { today, dayForm, seesPrices };
   const suppliers = partsBySupplier(vehicles, today);
   const count = (of: (supplier: SupplierParts) => number) => suppliers.reduce((sum, one) => sum + of(one), 0);
   const onOrder = count((one) => one.onOrder.length);
@@ -211,21 +218,21 @@ export function partsListSheet(
     { label: 'To order', value: String(count((one) => one.toOrder.length)) },
     { label: 'Old units owed', value: String(cores) },
     ...(seesPrices && cores > 0
-      ? [{ label: `Core charges, ${shop.dealer.currency}`, value: showCents(count((one) => one.coresCents)) }]
+      ? [{ label: `Core charges, ${currency}`, value: showCents(count((one) => one.coresCents)) }]
       : []),
   ];
   const blocks: SheetBlock[] = [
     {
       kind: 'masthead',
       number: `${onOrder} on order`,
-      name: `At ${plural(suppliers.filter(({ name }) => name !== '').length, 'supplier', 'suppliers')}, as of ${showDay(today)}`,
+      name: `At ${plural(suppliers.filter(({ name }) => name !== '').length, 'supplier', 'suppliers')}, as of ${showDay(today, dayForm)}`,
       tags,
     },
     ...suppliers.flatMap((supplier): SheetBlock[] => [
       { kind: 'heading', level: 2, text: supplier.name === '' ? 'No supplier named yet' : supplier.name },
       { kind: 'paragraph', text: summaryOf(supplier), emphasis: supplier.overdue > 0 ? 'strong' : 'quiet' },
-      ...orderTable(supplier, today, seesPrices),
-      ...coreTable(supplier, today, seesPrices),
+      ...orderTable(supplier, shown),
+      ...coreTable(supplier, shown),
     ]),
     ...(suppliers.length === 0
       ? [
@@ -237,9 +244,9 @@ export function partsListSheet(
         ]
       : []),
   ];
-  const amounts = seesPrices ? ` Amounts in ${shop.dealer.currency}.` : '';
+  const amounts = seesPrices ? ` Amounts in ${currency}.` : '';
   return frameFleetSheet('parts-list', 'Parts and cores by supplier', shop, printed, {
-    subject: showDay(today),
+    subject: showDay(today, dayForm),
     orientation: 'portrait',
     blocks,
     footer: `Days promised are those the suppliers gave.${amounts} A core charge comes back when the old unit is returned in the state the supplier asks for.`,

@@ -5,6 +5,7 @@ import { codeRequestOf, partOf } from '../programming/job-facts.ts';
 import { type JobProgress, jobProgress } from '../programming/job-progress.ts';
 import type { KeptContradiction } from '../programming/kept-plan.ts';
 import type { ProgrammingJob } from '../programming/programming-job.ts';
+import { showDay } from '../shared/show-day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { type CautionKey, deferenceSentence } from '../work/cautions.ts';
 import { howCodeStands, whereIsPart } from './in-hand.ts';
@@ -22,7 +23,6 @@ import {
   plain,
   quiet,
   sentence,
-  showDay,
   showMinutes,
   strong,
 } from './sheet-words.ts';
@@ -57,8 +57,8 @@ function vehicleFacts({ identity }: Vehicle, jobs: readonly JobProgress[]): Shee
 }
 
 /** Whose order it is. The maker's comes first, whether anybody has typed it in or not. */
-function orderWords({ makerOrder, plan }: ProgrammingJob): SheetBlock[] {
-  const made = `Plan made on ${showDay(plan.madeOn)} from the rules “${plan.packId}”, version ${plan.packVersion}.`;
+function orderWords({ makerOrder, plan }: ProgrammingJob, shop: Shop): SheetBlock[] {
+  const made = `Plan made on ${showDay(plan.madeOn, shop.dealer.dayForm)} from the rules “${plan.packId}”, version ${plan.packVersion}.`;
   if (makerOrder === null)
     return [
       ...paragraph(
@@ -69,7 +69,7 @@ function orderWords({ makerOrder, plan }: ProgrammingJob): SheetBlock[] {
     ];
   return [
     ...paragraph(
-      `This order follows the maker’s own, “${makerOrder.document}”, read on ${showDay(makerOrder.readOn)}. Where the rules say otherwise they give way.`,
+      `This order follows the maker’s own, “${makerOrder.document}”, read on ${showDay(makerOrder.readOn, shop.dealer.dayForm)}. Where the rules say otherwise they give way.`,
       'strong',
     ),
     ...paragraph(made, 'quiet'),
@@ -79,7 +79,7 @@ function orderWords({ makerOrder, plan }: ProgrammingJob): SheetBlock[] {
 function contradictionLine({ accepted, sentence: words }: KeptContradiction, shop: Shop): string {
   if (accepted === null) return `Not settled. ${words}`;
   const { by, on, reason } = accepted;
-  return `Seen and accepted by ${personName(shop.people, by)} on ${showDay(on)}: ${sentence(reason)} ${words}`;
+  return `Seen and accepted by ${personName(shop.people, by)} on ${showDay(on, shop.dealer.dayForm)}: ${sentence(reason)} ${words}`;
 }
 
 function contradictionBlocks({ plan }: ProgrammingJob, shop: Shop): SheetBlock[] {
@@ -95,7 +95,7 @@ function contradictionBlocks({ plan }: ProgrammingJob, shop: Shop): SheetBlock[]
   ];
 }
 
-function moduleTable(vehicle: Vehicle, { modules }: ProgrammingJob): SheetBlock {
+function moduleTable(vehicle: Vehicle, { modules }: ProgrammingJob, shop: Shop): SheetBlock {
   return {
     kind: 'table',
     caption: 'Modules of this job, what each is, what is in hand, and room for the numbers of the units',
@@ -111,8 +111,8 @@ function moduleTable(vehicle: Vehicle, { modules }: ProgrammingJob): SheetBlock 
       const request = codeRequestOf(vehicle, module);
       const isKept = module.origin === 'kept';
       const stands = joined([
-        part === null ? '' : capitalised(whereIsPart(part)),
-        request === null ? '' : capitalised(`code: ${howCodeStands(request)}`),
+        part === null ? '' : capitalised(whereIsPart(part, shop.dealer.dayForm)),
+        request === null ? '' : capitalised(`code: ${howCodeStands(request, shop.dealer.dayForm)}`),
       ]);
       const isMissing =
         (part !== null && part.receivedOn === null) || (request !== null && request.outcome !== 'given');
@@ -133,7 +133,7 @@ function moduleTable(vehicle: Vehicle, { modules }: ProgrammingJob): SheetBlock 
 function vouchedFor({ ticks, modules }: ProgrammingJob, shop: Shop): SheetBlock[] {
   const words = ticks.map(({ gate, moduleId, by, on }) => {
     const module = modules.find(({ id }) => id === moduleId);
-    return `${gateWords[gate]}${module === undefined ? '' : ` (${module.name})`}: ${personName(shop.people, by)}, ${showDay(on)}`;
+    return `${gateWords[gate]}${module === undefined ? '' : ` (${module.name})`}: ${personName(shop.people, by)}, ${showDay(on, shop.dealer.dayForm)}`;
   });
   return words.length === 0 ? [] : paragraph(sentence(`Vouched for: ${words.join('; ')}`), 'quiet');
 }
@@ -143,7 +143,7 @@ function formerBlocks({ attempts }: Vehicle, { id, formerSteps }: ProgrammingJob
   const lines = formerSteps.flatMap((former) =>
     attempts
       .filter(({ jobId, stepId }) => jobId === id && stepId === former.id)
-      .map((attempt) => `${former.title}: ${attemptLine(attempt, shop.people)}`),
+      .map((attempt) => `${former.title}: ${attemptLine(attempt, shop)}`),
   );
   if (lines.length === 0) return [];
   return [heading(3, 'Attempted under an earlier plan'), { kind: 'bullets', items: lines }];
@@ -159,15 +159,15 @@ function jobBlocks(
   const { reminders } = job.plan;
   return [
     heading(2, `Program ${job.title}`),
-    ...orderWords(job),
+    ...orderWords(job, shop),
     ...paragraph(job.note),
-    moduleTable(vehicle, job),
+    moduleTable(vehicle, job, shop),
     ...vouchedFor(job, shop),
     ...(reminders.length === 0
       ? []
       : [{ kind: 'bullets', items: reminders.map((words) => `Think of: ${words}`) } as const]),
     ...contradictionBlocks(job, shop),
-    ...planStepBlocks(vehicle, progress, shop.people, about.said),
+    ...planStepBlocks(vehicle, progress, shop, about.said),
     ...formerBlocks(vehicle, job, shop),
     heading(3, `Remarks on ${job.title}`),
     {
@@ -179,10 +179,11 @@ function jobBlocks(
   ];
 }
 
-function closedBlocks(closed: readonly JobProgress[]): SheetBlock[] {
+function closedBlocks(closed: readonly JobProgress[], shop: Shop): SheetBlock[] {
   if (closed.length === 0) return [];
   const items = closed.map(
-    ({ job, closedOn }) => `${job.title}: finished${closedOn === null ? '' : ` ${showDay(closedOn)}`}`,
+    ({ job, closedOn }) =>
+      `${job.title}: finished${closedOn === null ? '' : ` ${showDay(closedOn, shop.dealer.dayForm)}`}`,
   );
   return [heading(2, 'Finished jobs'), { kind: 'bullets', items }];
 }
@@ -210,7 +211,7 @@ export function planSheet(vehicle: Vehicle, shop: Shop, printed: Printing, jobId
     masthead(vehicle.identity),
     vehicleFacts(vehicle, shown),
     ...barcodes(vehicle.identity).filter((block) => block.kind === 'barcode' && block.label === 'VIN'),
-    ...closedBlocks(closed),
+    ...closedBlocks(closed, shop),
     ...shown.flatMap((progress, at) => jobBlocks(vehicle, progress, shop, { said, isLast: at === shown.length - 1 })),
     { kind: 'signatures', labels: ['Programmed by, day', 'Looked over by, day'] },
   ];

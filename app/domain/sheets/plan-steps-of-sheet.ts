@@ -1,6 +1,6 @@
 // The steps of one programming job for its plan sheet: in the plan's order, by stage, the cautions in full where the work begins that
 // calls for them, boxes for what must be true first, blanks for what is read, and every attempt so far. Never a code.
-import type { Person } from '../fleet/shop.ts';
+import type { Shop } from '../fleet/shop.ts';
 import type { Attempt } from '../programming/attempt.ts';
 import { jobFacts } from '../programming/job-facts.ts';
 import type { JobProgress, StepProgress } from '../programming/job-progress.ts';
@@ -8,22 +8,13 @@ import type { KeptStep } from '../programming/kept-plan.ts';
 import { isGateMet } from '../programming/plan-gates.ts';
 import { indexOf } from '../programming/plan-index.ts';
 import type { Stage } from '../programming/rule-pack.ts';
+import { showDay, showDaysIn } from '../shared/show-day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { type CautionKey, cautions } from '../work/cautions.ts';
 import { cautionOrder } from './applicable-cautions.ts';
 import { gateWords, routeTitles, stageTitles } from './plan-words.ts';
 import type { SheetBlock, SheetStep } from './sheet.ts';
-import {
-  joined,
-  openStep,
-  outcomeWords,
-  personName,
-  quiet,
-  sentence,
-  showDay,
-  showMinutes,
-  strong,
-} from './sheet-words.ts';
+import { joined, openStep, outcomeWords, personName, quiet, sentence, showMinutes, strong } from './sheet-words.ts';
 
 function isOpen({ state }: StepProgress): boolean {
   return state !== 'done' && state !== 'left-out';
@@ -36,10 +27,10 @@ function showVolts({ voltsBefore, voltsLowest, voltsAfter }: Attempt): string {
 }
 
 /** 'Failed 16 Mar 2026 · on the vehicle · Tomáš Dvořáček · no answer on the bus'. */
-export function attemptLine(attempt: Attempt, people: readonly Person[]): string {
+export function attemptLine(attempt: Attempt, { people, dealer }: Shop): string {
   const outcome = outcomeWords[attempt.outcome];
   return joined([
-    `${outcome.charAt(0).toUpperCase()}${outcome.slice(1)} ${showDay(attempt.on)}`,
+    `${outcome.charAt(0).toUpperCase()}${outcome.slice(1)} ${showDay(attempt.on, dealer.dayForm)}`,
     routeTitles[attempt.route],
     personName(people, attempt.person),
     showVolts(attempt),
@@ -69,7 +60,7 @@ function blanksOf(step: KeptStep): readonly string[] {
 type Seen = {
   readonly vehicle: Vehicle;
   readonly progress: JobProgress;
-  readonly people: readonly Person[];
+  readonly shop: Shop;
 };
 
 function needsOf({ vehicle, progress }: Seen, step: KeptStep): NonNullable<SheetStep['needs']> {
@@ -95,12 +86,13 @@ function isOfMaker({ progress }: Seen, step: KeptStep): boolean {
 
 function stepOf(seen: Seen, one: StepProgress): SheetStep {
   const { step, state } = one;
-  const { people, progress } = seen;
-  const tried = one.attempts.map((attempt) => quiet(attemptLine(attempt, people)));
+  const { shop, progress } = seen;
+  const tried = one.attempts.map((attempt) => quiet(attemptLine(attempt, shop)));
   if (state === 'done') return openStep(step.title, { state: 'done', marks: tried });
   if (state === 'left-out') {
     const { leftOut } = one;
-    const who = leftOut === null ? '' : ` (${personName(people, leftOut.by)}, ${showDay(leftOut.on)})`;
+    const who =
+      leftOut === null ? '' : ` (${personName(shop.people, leftOut.by)}, ${showDay(leftOut.on, shop.dealer.dayForm)})`;
     const reason = `Left out${who}: ${sentence(leftOut?.reason ?? '')}`;
     return openStep(step.title, { state: 'left-out', marks: [quiet(reason), ...tried] });
   }
@@ -121,7 +113,7 @@ function stepOf(seen: Seen, one: StepProgress): SheetStep {
       ...(step.cannotBeUndone ? [strong('Cannot be undone')] : []),
       ...step.cautions.map((key) => strong(cautions[key].title)),
       ...(isUnsettled ? [strong('Order not settled: see above')] : []),
-      ...(state === 'blocked' ? [strong(`Waits: ${one.blockedBy}`)] : []),
+      ...(state === 'blocked' ? [strong(`Waits: ${showDaysIn(one.blockedBy, shop.dealer.dayForm)}`)] : []),
       ...tried,
     ],
     needs: needsOf(seen, step),
@@ -146,10 +138,10 @@ function stretchesOf(steps: readonly StepProgress[]): readonly Stretch[] {
 export function planStepBlocks(
   vehicle: Vehicle,
   progress: JobProgress,
-  people: readonly Person[],
+  shop: Shop,
   said: Set<CautionKey>,
 ): readonly SheetBlock[] {
-  const seen: Seen = { vehicle, progress, people };
+  const seen: Seen = { vehicle, progress, shop };
   return stretchesOf(progress.steps).flatMap(({ stage, steps }): SheetBlock[] => {
     const first = steps[0];
     if (first === undefined) return [];

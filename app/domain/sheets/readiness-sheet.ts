@@ -5,6 +5,7 @@ import type { Shop } from '../fleet/shop.ts';
 import type { Gate } from '../readiness/gate.ts';
 import { currentSignOff } from '../readiness/proof-gates.ts';
 import type { SignOff } from '../readiness/sign-off.ts';
+import { type DayForm, showDay, showDaysIn } from '../shared/show-day.ts';
 import type { VehicleReckoning } from '../vehicle/reckon.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { buyerReminders, type ReminderSituation, remindersDefer } from './buyer-reminders.ts';
@@ -21,25 +22,25 @@ import {
   plain,
   quiet,
   sentence,
-  showDay,
-  showDaysIn,
   showOdometer,
   strong,
 } from './sheet-words.ts';
 
-function verdict(vehicle: Vehicle, { readiness }: VehicleReckoning, kinds: Shop['codeKinds']): SheetBlock {
+function verdict(vehicle: Vehicle, { readiness }: VehicleReckoning, shop: Shop): SheetBlock {
+  const { dayForm } = shop.dealer;
   const { isReady, readyOn } = readiness;
-  const held = holdingReasons(vehicle, readiness.gates, kinds);
-  const since = readyOn === null ? '' : `Everything is done, proven and signed since ${showDay(readyOn)}.`;
+  const held = holdingReasons(vehicle, readiness.gates, dayForm, shop.codeKinds);
+  const since = readyOn === null ? '' : `Everything is done, proven and signed since ${showDay(readyOn, dayForm)}.`;
   const reasons = isReady ? [since] : held;
   if (vehicle.sale !== null)
-    return { kind: 'verdict', isGood: isReady, text: `Sold ${showDay(vehicle.sale.soldOn)}`, reasons };
+    return { kind: 'verdict', isGood: isReady, text: `Sold ${showDay(vehicle.sale.soldOn, dayForm)}`, reasons };
   return { kind: 'verdict', isGood: isReady, text: isReady ? 'Ready for sale' : 'Not ready', reasons };
 }
 
 function vehicleFacts({ identity, purchase }: Vehicle, shop: Shop): SheetBlock {
+  const { dayForm } = shop.dealer;
   const { keysReceived, paperReceivedOn, paperExpectedOn } = purchase;
-  const expected = paperExpectedOn === null ? '' : `, expected ${showDay(paperExpectedOn)}`;
+  const expected = paperExpectedOn === null ? '' : `, expected ${showDay(paperExpectedOn, dayForm)}`;
   const rows = [
     { label: 'VIN', value: identity.vin === '' ? 'not known yet' : groupVin(identity.vin) },
     { label: 'Odometer', value: showOdometer(identity.odometer) },
@@ -48,21 +49,21 @@ function vehicleFacts({ identity, purchase }: Vehicle, shop: Shop): SheetBlock {
     { label: 'Keys', value: keysReceived === null ? 'not counted' : String(keysReceived) },
     {
       label: purchase.paperKind || shop.dealer.paperName,
-      value: paperReceivedOn === null ? `not here${expected}` : `here since ${showDay(paperReceivedOn)}`,
+      value: paperReceivedOn === null ? `not here${expected}` : `here since ${showDay(paperReceivedOn, dayForm)}`,
     },
   ];
   return { kind: 'facts', rows: rows.filter((row) => row.value !== '') };
 }
 
-function whatWasDone({ decision, doneOn }: Fault): string {
+function whatWasDone({ decision, doneOn }: Fault, dayForm: DayForm): string {
   if (decision === null) return 'Not decided yet.';
   switch (decision.kind) {
     case 'leave':
       return `Left as it is: ${sentence(decision.reason)}`;
     case 'repair':
-      return doneOn === null ? 'To be repaired.' : `Repaired on ${showDay(doneOn)}.`;
+      return doneOn === null ? 'To be repaired.' : `Repaired on ${showDay(doneOn, dayForm)}.`;
     case 'replace':
-      return doneOn === null ? 'To be replaced.' : `Replaced on ${showDay(doneOn)}.`;
+      return doneOn === null ? 'To be replaced.' : `Replaced on ${showDay(doneOn, dayForm)}.`;
   }
 }
 
@@ -72,7 +73,9 @@ export function faultsToTell(faults: readonly Fault[]): readonly Fault[] {
 }
 
 function tellBlocks(vehicle: Vehicle, shop: Shop): SheetBlock[] {
-  const told = faultsToTell(vehicle.faults).map((fault) => `${sentence(fault.what)} ${whatWasDone(fault)}`);
+  const told = faultsToTell(vehicle.faults).map(
+    (fault) => `${sentence(fault.what)} ${whatWasDone(fault, shop.dealer.dayForm)}`,
+  );
   const notice = shop.dealer.buyerNotice.trim();
   return [
     { kind: 'heading', level: 2, text: 'What a buyer must be told' },
@@ -83,7 +86,7 @@ function tellBlocks(vehicle: Vehicle, shop: Shop): SheetBlock[] {
   ];
 }
 
-function faultBlocks({ faults }: Vehicle): SheetBlock[] {
+function faultBlocks({ faults }: Vehicle, dayForm: DayForm): SheetBlock[] {
   return [
     { kind: 'heading', level: 2, text: 'What was found and what was done' },
     {
@@ -96,10 +99,12 @@ function faultBlocks({ faults }: Vehicle): SheetBlock[] {
         { title: 'What was done', share: 34, align: 'left' },
       ],
       rows: faults.map((fault) => [
-        plain(showDay(fault.foundOn)),
+        plain(showDay(fault.foundOn, dayForm)),
         plain(joined([fault.what, fault.module])),
         plain(fault.codes.join(', ')),
-        fault.decision !== null && fault.doneOn !== null ? plain(whatWasDone(fault)) : strong(whatWasDone(fault)),
+        fault.decision !== null && fault.doneOn !== null
+          ? plain(whatWasDone(fault, dayForm))
+          : strong(whatWasDone(fault, dayForm)),
       ]),
       whenEmpty: 'No fault is recorded.',
       rowRoom: 'text',
@@ -109,11 +114,15 @@ function faultBlocks({ faults }: Vehicle): SheetBlock[] {
 
 const resultWords = { passed: 'passed', failed: 'failed', 'not-needed': 'not needed' } as const;
 
-function standing(gate: Gate, signOff: SignOff | null): { readonly text: string; readonly isGood: boolean } {
+function standing(
+  gate: Gate,
+  signOff: SignOff | null,
+  dayForm: DayForm,
+): { readonly text: string; readonly isGood: boolean } {
   if (signOff === null) return { text: 'not signed', isGood: false };
   if (gate.state === 'stale') {
     const why = gate.items[0]?.text.replace(`Sign again: ${gate.title}. `, '') ?? '';
-    return { text: `out of date: ${showDaysIn(why)}`, isGood: false };
+    return { text: `out of date: ${showDaysIn(why, dayForm)}`, isGood: false };
   }
   return { text: joined([resultWords[signOff.result], signOff.note]), isGood: signOff.result !== 'failed' };
 }
@@ -123,11 +132,11 @@ function checkBlocks(vehicle: Vehicle, { readiness }: VehicleReckoning, shop: Sh
   if (gates.length === 0) return [];
   const rows = gates.map((gate) => {
     const signOff = currentSignOff(vehicle, gate.key.slice('check:'.length));
-    const { text, isGood } = standing(gate, signOff);
+    const { text, isGood } = standing(gate, signOff, shop.dealer.dayForm);
     return [
       plain(gate.title),
       signOff === null ? quiet('') : plain(personName(shop.people, signOff.signedBy)),
-      signOff === null ? quiet('') : plain(showDay(signOff.signedOn)),
+      signOff === null ? quiet('') : plain(showDay(signOff.signedOn, shop.dealer.dayForm)),
       isGood ? plain(text) : strong(text),
     ];
   });
@@ -164,6 +173,7 @@ function reminderBlocks(vehicle: Vehicle, { today }: VehicleReckoning, shop: Sho
   const items = buyerReminders(shop.dealer.market, {
     modelYear,
     transferYear,
+    dayForm: shop.dealer.dayForm,
     isMarginScheme: shop.saleTax.kind === 'on-margin',
     recallCheck: recallCheckOf(vehicle, shop),
   });
@@ -181,12 +191,12 @@ const footer =
 export function readinessSheet(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Shop, printed: Printing): Sheet {
   const blocks: SheetBlock[] = [
     masthead(vehicle.identity),
-    verdict(vehicle, reckoning, shop.codeKinds),
+    verdict(vehicle, reckoning, shop),
     vehicleFacts(vehicle, shop),
     ...tellBlocks(vehicle, shop),
-    ...faultBlocks(vehicle),
+    ...faultBlocks(vehicle, shop.dealer.dayForm),
     ...pictureBlocks(vehicle, ['everyone']),
-    ...scanBlocks(vehicle.scans),
+    ...scanBlocks(vehicle.scans, shop.dealer.dayForm),
     ...checkBlocks(vehicle, reckoning, shop),
     ...reminderBlocks(vehicle, reckoning, shop),
     { kind: 'signatures', labels: ['Released for sale by, day', 'Told to the buyer by, day'] },

@@ -2,9 +2,10 @@
 import { type CodeChangeKind, compareScans, contentOf, type ModuleChangeKind } from '../diagnosis/compare-scans.ts';
 import type { Scan, ScanCode } from '../diagnosis/scan.ts';
 import { scansBeforeAndAfter } from '../diagnosis/scan-order.ts';
+import { type DayForm, showDay } from '../shared/show-day.ts';
 import { plural } from '../shared/text.ts';
 import type { SheetBlock } from './sheet.ts';
-import { joined, plain, quiet, showDay, strong } from './sheet-words.ts';
+import { joined, plain, quiet, strong } from './sheet-words.ts';
 
 function codeWords({ code, status, isUnproven }: ScanCode): string {
   const words = [...(status === 'present' ? [] : [status]), ...(isUnproven ? ['not tested since the clear'] : [])];
@@ -51,21 +52,21 @@ export function scanOutcome(before: Scan, after: Scan): readonly string[] {
   return lines.length === 0 ? ['No codes and no silent module in either scan.'] : lines;
 }
 
-function scanRow(title: string, scan: Scan | null) {
+function scanRow(title: string, scan: Scan | null, dayForm: DayForm) {
   if (scan === null) return [strong(title), strong('not taken'), quiet(''), quiet(''), quiet('')];
   const count = scan.modules.reduce((sum, module) => sum + module.codes.length, 0);
   const silent = silentModules(scan);
   const answered = scan.modules.length - silent.length;
   return [
     strong(title),
-    plain(joined([showDay(scan.takenOn), scan.device])),
+    plain(joined([showDay(scan.takenOn, dayForm), scan.device])),
     plain(`${answered} of ${plural(scan.modules.length, 'module', 'modules')}`),
     plain(count === 0 ? 'none' : `${count}: ${listCodes(scan)}`),
     silent.length === 0 ? plain('none') : strong(silent.join(', ')),
   ];
 }
 
-export function scanBlocks(scans: readonly Scan[]): readonly SheetBlock[] {
+export function scanBlocks(scans: readonly Scan[], dayForm: DayForm): readonly SheetBlock[] {
   const { before, after } = scansBeforeAndAfter(scans);
   const table: SheetBlock = {
     kind: 'table',
@@ -77,7 +78,7 @@ export function scanBlocks(scans: readonly Scan[]): readonly SheetBlock[] {
       { title: 'Trouble codes', share: 35, align: 'left' },
       { title: 'Silent', share: 17, align: 'left' },
     ],
-    rows: [scanRow('On arrival', before), scanRow('After repair', after)],
+    rows: [scanRow('On arrival', before, dayForm), scanRow('After repair', after, dayForm)],
     whenEmpty: '',
     rowRoom: 'text',
   };

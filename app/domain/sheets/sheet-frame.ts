@@ -16,11 +16,12 @@ export function frameOf(
   printed: Printing,
   these: 'this vehicle' | 'these vehicles',
 ): Omit<Sheet, 'title' | 'subject' | 'orientation' | 'blocks' | 'footer'> {
-  const { name, address, phone, paper } = shop.dealer;
+  const { name, address, phone, paper, dayForm } = shop.dealer;
   return {
     kind,
     language: 'en',
     paper,
+    dayForm,
     dealer: { name, address, phone },
     sampleNotice: shop.sample === null ? '' : `Invented sample: this dealer, these people and ${these} do not exist.`,
     printedAt: printed.at,

@@ -1,23 +1,9 @@
-// How sheets write days, hours, numbers and the record's short keys, in plain words. No layout, no rules about what to print.
+// How sheets write hours, numbers and the record's short keys, in plain words. No layout, no rules about what to print.
 import type { Person } from '../fleet/shop.ts';
 import type { AttemptOutcome } from '../programming/attempt.ts';
 import type { ModuleOrigin } from '../programming/module-origin.ts';
-import type { Day } from '../shared/day.ts';
 import type { DriveKind, Odometer } from '../vehicle/identity.ts';
 import type { SheetStep } from './sheet.ts';
-
-const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
-
-/** '4 Mar 2026': the month in letters, because 04/03 is read two ways. */
-export function showDay(day: Day): string {
-  const month = months[Number(day.slice(5, 7)) - 1] ?? '';
-  return `${Number(day.slice(8, 10))} ${month} ${day.slice(0, 4)}`;
-}
-
-/** The sentence with every ISO day in it written as `showDay` writes it. */
-export function showDaysIn(sentence: string): string {
-  return sentence.replace(/\b(?:19|20|21)\d\d-(?:0[1-9]|1[0-2])-\d\d\b/g, showDay);
-}
 
 /** '1 h 25 min'. */
 export function showMinutes(minutes: number): string {

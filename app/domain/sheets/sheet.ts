@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { instantSchema } from '../shared/day.ts';
 import { identifierSchema } from '../shared/identifier.ts';
+import { dayFormSchema } from '../shared/show-day.ts';
 import { causeSchema } from '../time/cause.ts';
 import { cautionKeySchema } from '../work/cautions.ts';
 import { stripAxisSchema, stripOfDaysSchema } from './strip-of-days.ts';
@@ -168,6 +169,8 @@ export const sheetSchema = z.strictObject({
   language: z.string(),
   paper: z.enum(['a4', 'letter']),
   orientation: z.enum(['portrait', 'landscape']),
+  /** How the day of printing is written; the days in the blocks are written already. */
+  dayForm: dayFormSchema,
   dealer: z.strictObject({ name: text, address: text, phone: text }),
   /** Said on every page of the invented sample; empty otherwise. */
   sampleNotice: text,

@@ -1,16 +1,21 @@
 // A hold strip as sheets carry it: runs of days with their look, what lies ahead, and everything it tells in words. Draws nothing.
 import { z } from 'zod';
 import { addDays, compareDays, type Day, daySchema, daysBetween, laterDay } from '../shared/day.ts';
+import { type DayForm, dayFormSchema, showDay } from '../shared/show-day.ts';
 import { plural } from '../shared/text.ts';
 import { causeSchema, causesInOrder, standingMeanings, standingNames } from '../time/cause.ts';
 import { causeLooks, okabeIto } from '../time/cause-look.ts';
 import type { HeldDays } from '../time/held-days.ts';
-import { showDay } from './sheet-words.ts';
 
 const dayOrNull = daySchema.nullable();
 
-/** First and last day shown, both whole, and the day the sheet was made on. */
-export const stripAxisSchema = z.strictObject({ from: daySchema, to: daySchema, today: daySchema });
+/** First and last day shown, both whole, the day the sheet was made on, and how a month that needs its year is written. */
+export const stripAxisSchema = z.strictObject({
+  from: daySchema,
+  to: daySchema,
+  today: daySchema,
+  dayForm: dayFormSchema,
+});
 export type StripAxis = z.infer<typeof stripAxisSchema>;
 
 export const stripOfDaysSchema = z.strictObject({
@@ -46,7 +51,7 @@ export type StripFacts = {
   readonly breakEvenOn: Day | null;
 };
 
-function alternateText({ boughtOn, held, ready, breakEvenOn }: StripFacts): string {
+function alternateText({ boughtOn, held, ready, breakEvenOn }: StripFacts, dayForm: DayForm): string {
   const { standing, what, since, expectedOn } = held.now;
   const shares = causesInOrder.flatMap((cause) => {
     const days = held.byCause[cause] ?? 0;
@@ -54,20 +59,22 @@ function alternateText({ boughtOn, held, ready, breakEvenOn }: StripFacts): stri
   });
   const now =
     standing === 'sold'
-      ? `Sold on ${showDay(since)}.`
-      : `Now: ${standingNames[standing]}${what === '' ? '' : `, ${what}`}, since ${showDay(since)}${expectedOn === null ? '' : `, expected on ${showDay(expectedOn)}`}.`;
+      ? `Sold on ${showDay(since, dayForm)}.`
+      : `Now: ${standingNames[standing]}${what === '' ? '' : `, ${what}`}, since ${showDay(since, dayForm)}${expectedOn === null ? '' : `, expected on ${showDay(expectedOn, dayForm)}`}.`;
   return [
-    `Hold strip. Held ${plural(held.heldDays, 'day', 'days')} since ${showDay(boughtOn)}${shares.length === 0 ? '' : `: ${shares.join(', ')}`}.`,
+    `Hold strip. Held ${plural(held.heldDays, 'day', 'days')} since ${showDay(boughtOn, dayForm)}${shares.length === 0 ? '' : `: ${shares.join(', ')}`}.`,
     now,
     ...(ready === null
       ? []
-      : [`Ready by ${showDay(ready.likelyOn)} in half of the runs, by ${showDay(ready.safeOn)} in 80 of 100.`]),
-    ...(breakEvenOn === null ? [] : [`Margin used up after ${showDay(breakEvenOn)}.`]),
+      : [
+          `Ready by ${showDay(ready.likelyOn, dayForm)} in half of the runs, by ${showDay(ready.safeOn, dayForm)} in 80 of 100.`,
+        ]),
+    ...(breakEvenOn === null ? [] : [`Margin used up after ${showDay(breakEvenOn, dayForm)}.`]),
   ].join(' ');
 }
 
-/** The strip of a vehicle from its reckoning. */
-export function stripOfDays(facts: StripFacts): StripOfDays {
+/** The strip of a vehicle from its reckoning; its days told in this form. */
+export function stripOfDays(facts: StripFacts, dayForm: DayForm): StripOfDays {
   const { boughtOn, held, ready, breakEvenOn } = facts;
   const isSold = held.now.standing === 'sold';
   return {
@@ -77,7 +84,7 @@ export function stripOfDays(facts: StripFacts): StripOfDays {
     likelyOn: isSold ? null : (ready?.likelyOn ?? held.now.expectedOn),
     safeOn: isSold ? null : (ready?.safeOn ?? null),
     breakEvenOn,
-    alternateText: alternateText(facts),
+    alternateText: alternateText(facts, dayForm),
   };
 }
 
@@ -89,7 +96,7 @@ const leastAhead = 14;
  * One axis for all of these strips: from the earliest purchase, but no further back than 140 days, to the last day they mark, but no
  * further ahead than 60. Days that lie before it are counted at the strip's beginning (no source; what is still legible on paper).
  */
-export function stripAxis(strips: readonly StripOfDays[], today: Day): StripAxis {
+export function stripAxis(strips: readonly StripOfDays[], today: Day, dayForm: DayForm): StripAxis {
   let from = addDays(today, -28);
   let to = addDays(today, leastAhead);
   for (const strip of strips) {
@@ -98,7 +105,7 @@ export function stripAxis(strips: readonly StripOfDays[], today: Day): StripAxis
   }
   const earliest = addDays(today, -longestBack);
   const latest = addDays(today, longestAhead);
-  return { from: laterDay(from, earliest), to: compareDays(to, latest) > 0 ? latest : to, today };
+  return { from: laterDay(from, earliest), to: compareDays(to, latest) > 0 ? latest : to, today, dayForm };
 }
 
 /** How many days of the strip lie before the axis begins. */

@@ -2,6 +2,7 @@
 // Used for one vehicle over the whole width and, by the table, for a column of them.
 
 import { addDays, type Day, dayFromNumber, dayNumber } from '../../domain/shared/day.ts';
+import { monthName, showMonth } from '../../domain/shared/show-day.ts';
 import type { SheetBlock } from '../../domain/sheets/sheet.ts';
 import { daysBeforeAxis, type StripAxis, type StripOfDays, stripLookOf } from '../../domain/sheets/strip-of-days.ts';
 import type { Pen } from '../pen.ts';
@@ -18,8 +19,6 @@ export const stripAxisHeight = 17;
 /** The least height at which a strip's marks can still be told apart. */
 export const stripHeight = 13;
 const markHeight = 3;
-
-const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 
 type Scale = { readonly first: number; readonly end: number; readonly at: (number: number) => number };
 
@@ -47,10 +46,8 @@ export function paintStripAxis(pen: Pen, axis: StripAxis, { x, y, width }: Place
   const bottom = y + stripAxisHeight;
   const starts = monthStarts(scale);
   const firstStart = starts[0] ? scale.at(starts[0].number) : x + width;
-  const nameOf = (day: Day) => {
-    const month = months[Number(day.slice(5, 7)) - 1] ?? '';
-    return day.slice(5, 7) === '01' ? `${month} ${day.slice(0, 4)}` : month;
-  };
+  // Without its year a month keeps its letters in every form: a bare 03 above days in digits would say nothing.
+  const nameOf = (day: Day) => (day.slice(5, 7) === '01' ? showMonth(day, axis.dayForm) : monthName(day));
   if (firstStart - x > 16) pen.line(nameOf(axis.from), x + 1, y, axisText);
   for (const { number, day } of starts) {
     const at = scale.at(number);

@@ -6,6 +6,7 @@ import { type Day, daysBetween } from '../../../app/domain/shared/day.ts';
 import { standingNames } from '../../../app/domain/time/cause.ts';
 import { vehicleTitle } from '../../../app/domain/vehicle/identity.ts';
 import { vinTail } from '../../../app/domain/vehicle/vin.ts';
+import { useDayForm } from '../../state/day-form-store.ts';
 import { goTo } from '../../state/route-store.ts';
 import { actorNames, commonText } from '../../text/common.ts';
 import { lotText } from '../../text/lot.ts';
@@ -41,7 +42,8 @@ type RowProps = {
 };
 
 function Standing({ row, today }: { readonly row: Row; readonly today: Day }) {
-  const { standing, what, since, expectedOn } = row.held.now;
+  const { standing, since, expectedOn } = row.held.now;
+  const what = sayDaysIn(row.held.now.what, today);
   const days = daysStanding(row, today);
   const late = expectedOn === null || standing === 'sold' ? 0 : daysBetween(expectedOn, today);
   const promise =
@@ -73,6 +75,7 @@ function Amount({ cents }: { readonly cents: number | null }) {
 
 export const LotRow = memo(function LotRow(props: RowProps) {
   const { row, rowIndex, isCursor, axis, stripWidth, today, seesMoney } = props;
+  useDayForm();
   const { id, identity, held, nextMove, money, boughtOn, forecast } = row;
   const paymentsOn = money?.paymentsOn ?? [];
   const title = vehicleTitle(identity);

@@ -1,11 +1,11 @@
 // The findings of Money, each drawn from the overview that the program reckoned. Nothing is reckoned here but what goes where.
 import type { MoneyView } from '../../../app/contract/money-view.ts';
 import { showCents } from '../../../app/domain/shared/cents.ts';
-import { showDaysIn } from '../../../app/domain/sheets/sheet-words.ts';
 import { causesInOrder, standingNames } from '../../../app/domain/time/cause.ts';
 import { causeLooks } from '../../../app/domain/time/cause-look.ts';
 import { goTo } from '../../state/route-store.ts';
 import { moneyScreenText as text } from '../../text/money.ts';
+import { sayWholeDaysIn } from '../../text/say-day.ts';
 import { Button } from '../../ui/button.tsx';
 import { CauseSwatch } from '../../ui/cause-swatch.tsx';
 import { hatchUrl } from '../../ui/hatch-patterns.tsx';
@@ -53,7 +53,7 @@ export function Due({ overview, currency }: Shown) {
               dueOn < today ? text.overdue(text.sayDay(dueOn, today)) : text.sayDay(dueOn, today),
               name ? <VehicleLink key="link" {...name} /> : '',
               showCents(cents),
-              showDaysIn(what),
+              sayWholeDaysIn(what),
             ],
           };
         }),

@@ -9,6 +9,7 @@ import { useDesk } from '../../state/desk-store.ts';
 import { goTo } from '../../state/route-store.ts';
 import { useReading } from '../../state/use-reading.ts';
 import { nextJobsText } from '../../text/next-jobs.ts';
+import { sayWholeDaysIn } from '../../text/say-day.ts';
 import { tableText } from '../../text/tables.ts';
 import { Button } from '../../ui/button.tsx';
 import { CsvButton } from '../../ui/csv-button.tsx';
@@ -98,7 +99,7 @@ function Waiting({ waiting }: Pick<NextJobsView, 'waiting'>) {
                     {held.what}
                   </button>
                 </td>
-                <td>{held.why}</td>
+                <td>{sayWholeDaysIn(held.why)}</td>
               </tr>
             ))}
           </tbody>

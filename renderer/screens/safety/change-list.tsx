@@ -18,9 +18,9 @@ export function ChangeList({ preview }: { readonly preview: PutBackPreview }) {
           <tbody>
             {preview.changes.map(({ what, from, to }) => (
               <tr key={`${what} ${from} ${to}`}>
-                <th scope="row">{what}</th>
-                <td>{from}</td>
-                <td>{to}</td>
+                <th scope="row">{text.value(what)}</th>
+                <td>{text.value(from)}</td>
+                <td>{text.value(to)}</td>
               </tr>
             ))}
           </tbody>

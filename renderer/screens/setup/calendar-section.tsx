@@ -1,9 +1,12 @@
 // The days on which the shop works: its week, its hours, its holidays.
 import { useState } from 'react';
+import { readDay } from '../../../app/domain/shared/read-day.ts';
 import type { WorkingCalendar } from '../../../app/domain/time/working-calendar.ts';
+import { useDayForm } from '../../state/day-form-store.ts';
 import { useDesk } from '../../state/desk-store.ts';
 import { typeIntoShop } from '../../state/shop-store.ts';
 import { holidayText } from '../../text/holidays.ts';
+import { sayWholeDaysIn } from '../../text/say-day.ts';
 import { setupText } from '../../text/setup.ts';
 import { setupMoneyText as text } from '../../text/setup-money.ts';
 import { Button } from '../../ui/button.tsx';
@@ -16,10 +19,18 @@ import { problemAt, SectionForm, type SectionProps } from './section-form.tsx';
 export function CalendarSection({ kept, ...section }: SectionProps & { readonly kept: WorkingCalendar }) {
   const { state } = section;
   const desk = useDesk();
+  const dayForm = useDayForm();
   const [isChoosing, setChoosing] = useState(false);
+  /** Until it is saved or taken back, what was typed stays as it was written. */
+  const [typed, setTyped] = useState<{ readonly lines: string; readonly holidays: readonly string[] } | null>(null);
   const calendar = state.drafts.calendar ?? kept;
   const isReadOnly = section.readOnlyReason !== null;
   const ofHolidays = state.problems.calendar?.find(({ field }) => field.startsWith('holidays'))?.sentence;
+  const typeHolidays = (lines: string) => {
+    const holidays = lines.split('\n').map((line) => readDay(line, dayForm, desk.today) ?? line);
+    setTyped({ lines, holidays });
+    typeIntoShop('calendar', { ...calendar, holidays }, 'holidays');
+  };
   const toggle = (day: number, works: boolean) => {
     const others = calendar.workDays.filter((other) => other !== day);
     const workDays = works ? [...others, day].sort() : others;
@@ -65,10 +76,10 @@ export function CalendarSection({ kept, ...section }: SectionProps & { readonly 
         />
         <ParagraphField
           label={text.holidays}
-          value={calendar.holidays.join('\n')}
-          onChange={(lines) => typeIntoShop('calendar', { ...calendar, holidays: lines.split('\n') }, 'holidays')}
-          hint={text.holidaysHint}
-          problem={ofHolidays}
+          value={typed?.holidays === calendar.holidays ? typed.lines : calendar.holidays.map(sayWholeDaysIn).join('\n')}
+          onChange={typeHolidays}
+          hint={text.holidaysHint(desk.today)}
+          problem={ofHolidays && sayWholeDaysIn(ofHolidays)}
           rows={5}
           isReadOnly={isReadOnly}
         />

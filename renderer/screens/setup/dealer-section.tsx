@@ -1,5 +1,6 @@
 // Who the dealer is, and what holds where it works.
 import type { Dealer } from '../../../app/domain/fleet/shop.ts';
+import { dayFormSchema } from '../../../app/domain/shared/show-day.ts';
 import { marketSchema } from '../../../app/domain/vehicle/market.ts';
 import { typeIntoShop } from '../../state/shop-store.ts';
 import { setupText } from '../../text/setup.ts';
@@ -43,6 +44,12 @@ export function DealerSection({ kept, ...section }: SectionProps & { readonly ke
           label={setupText.distanceUnit}
           {...field('distanceUnit')}
           options={(['km', 'mi'] as const).map((value) => ({ value, label: setupText.distanceUnits[value] }))}
+        />
+        <SelectField
+          label={setupText.dayForm}
+          {...field('dayForm')}
+          hint={setupText.dayFormHint}
+          options={dayFormSchema.options.map((value) => ({ value, label: setupText.dayForms[value] }))}
         />
         <SelectField
           label={setupText.paper}

@@ -4,6 +4,7 @@ import { type ReactNode, useEffect, useId, useRef } from 'react';
 import type { ChangeProblem } from '../../../app/domain/vehicle/change-problem.ts';
 import { isPartTouched, type ShopPartName } from '../../state/shop-parts.ts';
 import { discardShopDraft, type ShopState, saveShopPart } from '../../state/shop-store.ts';
+import { sayWholeDaysIn } from '../../text/say-day.ts';
 import { setupText } from '../../text/setup.ts';
 import { Button } from '../../ui/button.tsx';
 import { Form } from '../../ui/form.tsx';
@@ -17,7 +18,8 @@ export type SectionProps = {
 
 /** The sentence at a field of this part, or undefined. */
 export function problemAt(state: ShopState, part: ShopPartName, field: string): string | undefined {
-  return state.problems[part]?.find((problem) => problem.field === field)?.sentence;
+  const found = state.problems[part]?.find((problem) => problem.field === field);
+  return found && sayWholeDaysIn(found.sentence);
 }
 
 export function SectionForm({

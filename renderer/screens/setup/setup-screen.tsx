@@ -58,6 +58,7 @@ function ForEverybody({ desk }: { readonly desk: Desk }) {
                 { label: setupText.phone, value: shop.dealer.phone },
                 { label: setupText.market, value: setupText.markets[shop.dealer.market] },
                 { label: setupText.distanceUnit, value: setupText.distanceUnits[shop.dealer.distanceUnit] },
+                { label: setupText.dayForm, value: setupText.dayForms[shop.dealer.dayForm] },
                 { label: setupText.paper, value: setupText.papers[shop.dealer.paper] },
               ]}
             />

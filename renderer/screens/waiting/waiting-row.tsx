@@ -2,6 +2,7 @@
 import { memo } from 'react';
 import type { WaitingLineView } from '../../../app/contract/waiting-view.ts';
 import type { Day } from '../../../app/domain/shared/day.ts';
+import { useDayForm } from '../../state/day-form-store.ts';
 import { listOfKind } from '../../state/record-chase.ts';
 import { goTo } from '../../state/route-store.ts';
 import { waitingText as text } from '../../text/waiting.ts';
@@ -29,6 +30,7 @@ export type WaitingRowProps = {
 
 export const WaitingRow = memo(function WaitingRow(props: WaitingRowProps) {
   const { line, today, isCursor, seesMoney, mayChase, onChase } = props;
+  useDayForm();
   const key = keyOf(line);
   const id = rowElementId(key);
   const last = text.lastChase(line, today);

@@ -4,7 +4,13 @@ import { buyerReminders } from '../../../app/domain/sheets/buyer-reminders.ts';
 import { marketSchema } from '../../../app/domain/vehicle/market.ts';
 
 const textsOf = (...words: Parameters<typeof buyerReminders>) => buyerReminders(...words).map((item) => item.text);
-const recent = { modelYear: 2019, transferYear: 2026, isMarginScheme: false, recallCheck: null };
+const recent = {
+  modelYear: 2019,
+  transferYear: 2026,
+  isMarginScheme: false,
+  recallCheck: null,
+  dayForm: 'day-month',
+} as const;
 
 describe('reminders for the seller', () => {
   it.each(marketSchema.options)('always ask for the recall check with its day (%s)', (market) => {

@@ -121,13 +121,19 @@ describe('the fleet list', () => {
   it('has one axis for all strips, with their marks, not further back than 140 days and not further ahead than 60', () => {
     const strip = table?.strips?.items[0];
     if (!strip) throw new Error('There is no strip.');
-    expect(stripAxis([{ ...strip, breakEvenOn: null }], today)).toEqual({
+    expect(stripAxis([{ ...strip, breakEvenOn: null }], today, 'day-month')).toEqual({
       from: '2026-02-18',
       to: '2026-04-02',
       today,
+      dayForm: 'day-month',
     });
     const old = { ...strip, boughtOn: '2025-01-01', breakEvenOn: '2027-01-01' };
-    expect(stripAxis([old], today)).toEqual({ from: '2025-10-29', to: '2026-05-17', today });
+    expect(stripAxis([old], today, 'day-month')).toEqual({
+      from: '2025-10-29',
+      to: '2026-05-17',
+      today,
+      dayForm: 'day-month',
+    });
   });
 });
 

@@ -22,14 +22,14 @@ describe('a hold strip in words', () => {
   it('tells the days by cause, what it waits for and when the margin is used up', () => {
     const held = { heldDays: 42, stretches: [], byCause: { part: 22, transit: 20 }, now };
     expect(stripLabel({ held, boughtOn: '2026-01-21', breakEvenOn: '2026-04-02' })).toBe(
-      'Held 42 days since 2026-01-21: in transit 20, part 22. Now: part, dash unit, since 2026-02-10, expected on 2026-03-09. Margin used up after 2026-04-02.',
+      'Held 42 days since 21 Jan 2026: in transit 20, part 22. Now: part, dash unit, since 10 Feb 2026, expected on 9 Mar 2026. Margin used up after 2 Apr 2026.',
     );
   });
 
   it('is short for a vehicle bought today', () => {
     const held = { heldDays: 0, stretches: [], byCause: {}, now: { ...now, what: '', expectedOn: null } };
     expect(stripLabel({ held, boughtOn: '2026-03-04', breakEvenOn: null })).toBe(
-      'Held 0 days since 2026-03-04. Now: part, since 2026-02-10.',
+      'Held 0 days since 4 Mar 2026. Now: part, since 10 Feb 2026.',
     );
   });
 });

@@ -13,7 +13,7 @@ function Line({ line }: { readonly line: HistoryView['lines'][number] }) {
   return (
     <li className={line.wasSaved ? undefined : 'history-unsaved'}>
       <p>
-        <time dateTime={line.at}>{showMoment(line.at)}</time> <b>{line.by}</b> {line.what}
+        <time dateTime={line.at}>{showMoment(line.at)}</time> <b>{line.by}</b> {text.what(line.what)}
       </p>
       {line.reason !== '' && <p className="quiet">{text.reason(line.reason)}</p>}
       {!line.wasSaved && <p className="quiet">{text.notSaved}</p>}
@@ -22,7 +22,7 @@ function Line({ line }: { readonly line: HistoryView['lines'][number] }) {
           {line.changes.map((change, index) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: a line of history never changes.
             <li key={index}>
-              {change.what} <span className="quiet">{text.change(change.from, change.to)}</span>
+              {text.what(change.what)} <span className="quiet">{text.change(change.from, change.to)}</span>
             </li>
           ))}
         </ul>

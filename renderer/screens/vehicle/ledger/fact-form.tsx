@@ -5,6 +5,7 @@ import { notify } from '../../../state/notice-store.ts';
 import { type Editing, useEditDraft } from '../../../state/use-edit-draft.ts';
 import { vehicleStore } from '../../../state/vehicle-store.ts';
 import { errorSentence } from '../../../text/errors.ts';
+import { sayWholeDaysIn } from '../../../text/say-day.ts';
 import { ledgerText } from '../../../text/vehicle.ts';
 import { Button } from '../../../ui/button.tsx';
 import { useVehicle, type VehicleScreenState } from '../page/vehicle-context.ts';
@@ -26,7 +27,7 @@ export async function removeFact<Fact extends Identified, Value extends Identifi
   const answer = await state.change({ kind: 'remove', list: kind.list, id: fact.id });
   if (!answer.ok) {
     const sentences = answer.error.problems.map((problem) => problem.sentence);
-    notify('problem', sentences.length > 0 ? sentences.join(' ') : errorSentence(answer.error));
+    notify('problem', sentences.length > 0 ? sayWholeDaysIn(sentences.join(' ')) : errorSentence(answer.error));
     return false;
   }
   const { revision } = answer.value;

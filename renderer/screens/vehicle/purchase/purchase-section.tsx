@@ -6,7 +6,7 @@ import type { SetChange } from '../../../../app/domain/vehicle/change.ts';
 import { type Arrival, arrivalSchema, type Purchase, purchaseSchema } from '../../../../app/domain/vehicle/purchase.ts';
 import { notify } from '../../../state/notice-store.ts';
 import { errorSentence } from '../../../text/errors.ts';
-import { sayDay } from '../../../text/say-day.ts';
+import { sayDay, sayWholeDaysIn } from '../../../text/say-day.ts';
 import { purchaseText, sectionNames } from '../../../text/vehicle-entries.ts';
 import { Button } from '../../../ui/button.tsx';
 import { DayField } from '../../../ui/day-field.tsx';
@@ -27,7 +27,7 @@ function SetToday({ label, change }: { readonly label: string; readonly change: 
     const answer = await state.change(change);
     if (answer.ok) return;
     const sentences = answer.error.problems.map((problem) => problem.sentence);
-    notify('problem', sentences.length > 0 ? sentences.join(' ') : errorSentence(answer.error));
+    notify('problem', sentences.length > 0 ? sayWholeDaysIn(sentences.join(' ')) : errorSentence(answer.error));
   };
   return <Button onPress={() => void set()}>{label}</Button>;
 }

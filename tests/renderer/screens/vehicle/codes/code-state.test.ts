@@ -44,7 +44,7 @@ describe('the state of a code request', () => {
   it('says until when the unit is locked, and no more once that is over', () => {
     const lockedUntil = (instant: string) =>
       say({ ...given, tries: [makeTry('2026-03-20', 'wrong', { lockedUntil: instant })] });
-    expect(lockedUntil('2026-03-20T13:00:00.000Z')).toMatch(/^unit locked until 2026-03-20 \d\d:\d\d$/);
+    expect(lockedUntil('2026-03-20T13:00:00.000Z')).toMatch(/^unit locked until 20 Mar 2026 \d\d:\d\d$/);
     expect(lockedUntil('2026-03-20T11:00:00.000Z')).toBe('does not work, tried 20 Mar');
   });
 });
