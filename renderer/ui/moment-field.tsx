@@ -1,47 +1,29 @@
-// A day and a time of day as this computer's clock shows them; handed on as an instant. Half-written it is no value, and says so.
-import { useLayoutEffect, useRef, useState } from 'react';
+// A day and a time of day as this computer's clock shows them, typed as a day is, with the hour behind it; handed on as an instant.
+import type { Day } from '../../app/domain/shared/day.ts';
+import { useDayForm } from '../state/day-form-store.ts';
 import { commonText } from '../text/common.ts';
-import { Field, type FieldProps } from './field.tsx';
+import { showMoment } from '../text/instant.ts';
+import { readMoment } from './read-moment.ts';
+import { TypedField, type TypedFieldProps } from './typed-field.tsx';
 
-export type MomentFieldProps = FieldProps & {
-  /** ISO instant. */
-  readonly value: string | null;
-  readonly onChange: (value: string | null) => void;
-};
+/** The value is an ISO instant. */
+export type MomentFieldProps = TypedFieldProps<string> & { readonly today: Day };
 
-function localText(instant: string | null): string {
-  if (instant === null) return '';
-  const date = new Date(instant);
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}T${two(date.getHours())}:${two(date.getMinutes())}`;
-}
-
-export function MomentField({ value, onChange, problem, isReadOnly = false, ...field }: MomentFieldProps) {
-  const input = useRef<HTMLInputElement | null>(null);
-  const [isHalf, setIsHalf] = useState(false);
-  useLayoutEffect(() => {
-    const element = input.current;
-    if (element !== null && document.activeElement !== element) element.value = localText(value);
-  }, [value]);
+export function MomentField({ today, ...field }: MomentFieldProps) {
+  const form = useDayForm();
   return (
-    <Field {...field} problem={isHalf ? commonText.dayHalfWritten : problem}>
-      {(wiring) => (
-        <input
-          {...wiring}
-          ref={input}
-          type="datetime-local"
-          className="field-input"
-          defaultValue={localText(value)}
-          readOnly={isReadOnly}
-          min="1900-01-01T00:00"
-          max="2199-12-31T23:59"
-          onChange={(event) => {
-            const { value: text, validity } = event.currentTarget;
-            if (validity.valid) onChange(text === '' ? null : new Date(text).toISOString());
-          }}
-          onBlur={(event) => setIsHalf(!event.currentTarget.validity.valid)}
-        />
-      )}
-    </Field>
+    <TypedField
+      // What stands there in another form could no longer be read.
+      key={form}
+      {...field}
+      looks="is-day"
+      inputMode="text"
+      read={(text) => {
+        const instant = readMoment(text, form, today);
+        return instant === null ? { ok: false } : { ok: true, value: instant };
+      }}
+      show={showMoment}
+      whenUnreadable={commonText.momentUnreadable(today)}
+    />
   );
 }

@@ -1,6 +1,6 @@
-// The ground of the number and money fields: keeps what was typed, also when it cannot be read, and says so. An unreadable text is
+// The ground of the fields for numbers, money, days and moments: keeps what was typed, also when it cannot be read, and says so. An unreadable text is
 // never handed on as a value; it makes the field invalid, so that a Form does not save past it.
-import { type Ref, useEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, type Ref, useEffect, useRef, useState } from 'react';
 import { Field, type FieldProps } from './field.tsx';
 
 export type TypedFieldProps<Value> = FieldProps & {
@@ -23,23 +23,36 @@ export function TypedField<Value>({
   read,
   show,
   whenUnreadable,
+  whileTyped,
+  step,
   unit,
   inputMode,
+  looks = 'is-number',
+  tip,
   isReadOnly = false,
+  hint,
   problem,
   ...field
 }: TypedFieldProps<Value> & {
   readonly read: (text: string) => Reading<Value>;
   readonly show: (value: Value) => string;
   readonly whenUnreadable: string;
-  readonly unit?: string | undefined;
-  readonly inputMode: 'numeric' | 'decimal';
+  /** What is said of a text while it is being typed, in place of the hint; empty for nothing. */
+  readonly whileTyped?: (text: string) => string;
+  /** The value that the arrow up (1) or down (-1) goes to. */
+  readonly step?: (value: Value | null, by: 1 | -1) => Value | null;
+  /** Shown behind the field: a word, or something that may give it a value. */
+  readonly unit?: string | undefined | ((take: (value: Value) => void) => ReactNode);
+  readonly inputMode: 'numeric' | 'decimal' | 'text';
+  readonly looks?: 'is-number' | 'is-day';
+  readonly tip?: string;
 }) {
   const shown = value === null ? '' : show(value);
   const [text, setText] = useState(shown);
   const [isBeingTyped, setIsBeingTyped] = useState(false);
   const ownInput = useRef<HTMLInputElement | null>(null);
   const committed = useRef(value);
+  const isEntered = useRef(false);
   const reading: Reading<Value> = text.trim() === '' ? { ok: true, value: null } : read(text);
   // A value that came from outside replaces the text, unless the person is at it or left something unreadable there.
   const visible = isBeingTyped || !reading.ok ? text : shown;
@@ -52,9 +65,26 @@ export function TypedField<Value>({
     committed.current = reading.value;
     onCommit?.(reading.value);
   };
+  const take = (next: Value | null) => {
+    setText(next === null ? '' : show(next));
+    setIsBeingTyped(false);
+    onChange(next);
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    const by = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : null;
+    if (event.key === 'Enter') {
+      setIsBeingTyped(false);
+      commit();
+    } else if (by !== null && step !== undefined && !isReadOnly) {
+      event.preventDefault();
+      if (!event.altKey) take(step(reading.ok ? reading.value : value, by));
+      else event.currentTarget.parentElement?.querySelector<HTMLButtonElement>('button[data-opens]')?.click();
+    }
+  };
+  const said = isBeingTyped ? (whileTyped?.(text) ?? '') : '';
   const spokenProblem = isUnreadable && !isBeingTyped ? whenUnreadable : problem;
   return (
-    <Field {...field} problem={spokenProblem}>
+    <Field {...field} problem={spokenProblem} hint={said === '' ? hint : said}>
       {(wiring) => (
         <div className="field-with-unit">
           <input
@@ -66,7 +96,8 @@ export function TypedField<Value>({
             }}
             type="text"
             inputMode={inputMode}
-            className="field-input is-number"
+            className={`field-input ${looks}`}
+            title={tip}
             value={visible}
             readOnly={isReadOnly}
             autoComplete="off"
@@ -76,6 +107,12 @@ export function TypedField<Value>({
               committed.current = value;
               setText(visible);
               event.currentTarget.select();
+              isEntered.current = true;
+            }}
+            onMouseUp={(event) => {
+              // The press that enters the field chooses all of it, as the Tab key does; the next one sets the cursor.
+              if (isEntered.current) event.preventDefault();
+              isEntered.current = false;
             }}
             onChange={(event) => {
               const typed = event.currentTarget.value;
@@ -89,13 +126,9 @@ export function TypedField<Value>({
               setIsBeingTyped(false);
               commit();
             }}
-            onKeyDown={(event) => {
-              if (event.key !== 'Enter') return;
-              setIsBeingTyped(false);
-              commit();
-            }}
+            onKeyDown={onKeyDown}
           />
-          {unit !== undefined && <span className="field-unit">{unit}</span>}
+          {typeof unit === 'function' ? unit(take) : unit !== undefined && <span className="field-unit">{unit}</span>}
         </div>
       )}
     </Field>

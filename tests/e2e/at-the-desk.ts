@@ -21,6 +21,11 @@ export function saidOn(day: string, today: string): string {
   return day.slice(0, 4) === today.slice(0, 4) ? short : `${short} ${day.slice(0, 4)}`;
 }
 
+/** '4 Mar 2026': how a field shows a day. */
+export function wholeDay(day: string): string {
+  return `${Number(day.slice(8))} ${months[Number(day.slice(5, 7)) - 1]} ${day.slice(0, 4)}`;
+}
+
 /** The day so many days before today (negative) or after it, as the record writes it and as the screen says it. */
 export type Calendar = { readonly today: string; on(days: number): string; said(days: number): string };
 
@@ -30,8 +35,9 @@ export function calendarOf(today: string): Calendar {
 
 /** The day that the program takes for today, as its status line says it. */
 export async function todayOf(page: Page): Promise<string> {
-  const line = page.getByRole('contentinfo').getByText(/^Today is \d{4}-\d\d-\d\d$/);
-  return ((await line.textContent()) ?? '').replace('Today is ', '');
+  const line = page.getByRole('contentinfo').getByText(/^Today is \d{1,2} [A-Z][a-z]{2} \d{4}$/);
+  const said = ((await line.textContent()) ?? '').replace('Today is ', '');
+  return new Date(`${said} UTC`).toISOString().slice(0, 10);
 }
 
 export type Screen = 'Lot' | 'Next jobs' | 'Waiting' | 'Money' | 'Sheets' | 'Setup';

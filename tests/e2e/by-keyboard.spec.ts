@@ -1,6 +1,6 @@
 // The Lot and a vehicle worked by keyboard alone: every control is reached, none holds the focus fast, and where it is can be seen.
 import type { Page } from '@playwright/test';
-import { fact, form, lotRow, section, todayOf } from './at-the-desk.ts';
+import { fact, form, lotRow, section, todayOf, wholeDay } from './at-the-desk.ts';
 import { expect, test } from './fixtures.ts';
 
 test.use({ fleet: 'sample' });
@@ -174,7 +174,7 @@ test('days are typed as they are spoken: today, three days ago, in five days', a
     await page.keyboard.type(typed);
     await page.keyboard.press('Tab');
     const day = new Date(Date.parse(`${today}T00:00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
-    await expect(boughtOn).toHaveValue(day);
+    await expect(boughtOn).toHaveValue(wholeDay(day));
     await expect(page.getByLabel('Bought from')).toBeFocused();
   }
   await expect(fact(page, 'Days held')).toHaveCount(0);

@@ -24,7 +24,7 @@ function fileOf({ fleetFolder }: Program, name: string): string {
 
 /** Does this to the folder while the program is closed; the day's backup has been made before. */
 async function whileClosed(program: Program, damage: () => Promise<void>): Promise<void> {
-  await expect(program.page.getByText(/^Last backup \d{4}-/)).toBeVisible();
+  await expect(program.page.getByText(/^Last backup \d/)).toBeVisible();
   await program.close();
   await damage();
   await program.start();
@@ -68,7 +68,7 @@ test('two damaged files do not stop the rest; both come back from the backup of 
   await expect(troubles).toContainText('moved aside unchanged and never deleted');
   const cut = troubles.getByRole('row').filter({ hasText: 'kept-cut.json' });
   await expect(cut).toContainText('The file is cut off: its end is missing.');
-  await expect(cut).toContainText(/\d{4}-\d\d-\d\d \d\d:\d\d/);
+  await expect(cut).toContainText(/\d{1,2} [A-Z][a-z]{2} \d{4} \d\d:\d\d/);
   const zeroed = troubles.getByRole('row').filter({ hasText: 'kept-zeroed.json' });
   await expect(zeroed).toContainText('The file holds nothing but zero bytes, as a power cut leaves it.');
   await putBack(page, cut, 'It comes back as the copy has it.');

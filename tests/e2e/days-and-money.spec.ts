@@ -1,7 +1,7 @@
 // What the Lot and a vehicle say of records that lie in the past: days by cause, the strip, the money, the order, the search. The
 // fleet names its own today, and every number was worked out by hand from its records.
 import { makeDecision, makeFault, makePart, makeScan, makeShop, makeVehicle } from '../helpers/vehicle-maker.ts';
-import { expectMoney, fact, lotRow, openVehicle, section } from './at-the-desk.ts';
+import { expectMoney, fact, lotRow, openVehicle, section, wholeDay } from './at-the-desk.ts';
 import { expect, test } from './fixtures.ts';
 import { records } from './lay-records.ts';
 
@@ -43,18 +43,18 @@ const shop = makeShop({ rates: { fundingRatePpm: 73_000, overheadCentsPerDay: 1_
 test.use({ fleet: records({ ...shop, sample: { today: '2026-03-18' } }, [late, forgotten, sold]) });
 
 test('the lot charges each day to one cause and tells it in words', async ({ page }) => {
-  await expect(page.getByRole('contentinfo')).toContainText('Today is 2026-03-18');
+  await expect(page.getByRole('contentinfo')).toContainText('Today is 18 Mar 2026');
   // In transit until the 20th; scanned on the 23rd; decided on the 25th; ordered on the 28th, and still not here.
   // What is foreseen for the days to come is said after it.
   const said = (stockNumber: string) => lotRow(page, stockNumber).getByRole('img', { name: /^Held/ });
   await expect(said('P-1')).toHaveAccessibleName(
     new RegExp(
-      `^Held 30 days since ${boughtOn}: in transit 4, to inspect 3, to decide 1, part 18, in work 1, idle 3\\. ` +
-        `Now: part, ${module} from Yard, since 2026-02-28, expected on 2026-03-12\\. Margin used up after 2026-07-17\\.`,
+      `^Held 30 days since ${wholeDay(boughtOn)}: in transit 4, to inspect 3, to decide 1, part 18, in work 1, idle 3\\. ` +
+        `Now: part, ${module} from Yard, since 28 Feb 2026, expected on 12 Mar 2026\\. Margin used up after 17 Jul 2026\\.`,
     ),
   );
   await expect(said('P-2')).toHaveAccessibleName(
-    /^Held 90 days since 2025-12-18: to inspect 90\. Now: to inspect, scan on arrival, since 2025-12-18\. Margin used up after 2026-01-28\./,
+    /^Held 90 days since 18 Dec 2025: to inspect 90\. Now: to inspect, scan on arrival, since 18 Dec 2025\. Margin used up after 28 Jan 2026\./,
   );
   await expect(lotRow(page, 'P-1')).toContainText('6 days late');
   await expect(lotRow(page, 'P-1')).toContainText(`manager Chase Yard: ${module}, promised for 12 Mar`);

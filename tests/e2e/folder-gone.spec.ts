@@ -15,7 +15,7 @@ const fleet = [
 test.use({ fleet: records(makeShop(), fleet) });
 
 test('what was typed outlives the folder going away, and is saved when it is back', async ({ page, program }) => {
-  await expect(page.getByText(/^Last backup \d{4}-/)).toBeVisible();
+  await expect(page.getByText(/^Last backup \d/)).toBeVisible();
   await openVehicle(page, 'G-1');
   await page.getByRole('button', { name: 'Add note', exact: true }).click();
   const note = form(page, 'Add note');

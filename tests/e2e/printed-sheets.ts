@@ -10,6 +10,15 @@ export async function readPrinted({ fleetFolder }: Program, fileName: string): P
   return pages.join('\n').replace(/\s+/g, ' ');
 }
 
+/** The words of a printed sheet as they stand together: what lies in another column or line is another text. */
+export async function printedWords({ fleetFolder }: Program, fileName: string): Promise<readonly string[]> {
+  const pages = pageTexts(await readFile(path.join(fleetFolder, 'sheets', fileName)));
+  return pages
+    .join('\n')
+    .split(/\n|\s{2,}/)
+    .filter((text) => text !== '');
+}
+
 /** No amount in any of the ways in which one is written (412.50, 412,5, $, USD), and none of these numbers, with or without a comma. */
 export function expectNoMoney(text: string, amounts: readonly number[]): void {
   expect(text).not.toMatch(/\d[.,]\d\d(?!\d)\s*(USD|\$)?/);

@@ -27,7 +27,7 @@ async function openSafety(page: Page): Promise<void> {
 }
 
 test('a damaged file is looked at and put back, and one vehicle goes back and forth', async ({ program }) => {
-  await expect(program.page.getByText(/^Last backup \d{4}-/)).toBeVisible();
+  await expect(program.page.getByText(/^Last backup \d/)).toBeVisible();
   await openVehicle(program.page, 'B-1');
   await add(program.page, 'Add note', { Note: 'Written after the backup.' });
   await expectSaved(program.page);

@@ -3,7 +3,7 @@ import type { Shop } from '../fleet/shop.ts';
 import { dayCountNames } from '../money/day-count.ts';
 import { type VehicleHolding, vehicleHolding } from '../money/vehicle-holding.ts';
 import { type Cents, showCents } from '../shared/cents.ts';
-import { type DayForm, showDay } from '../shared/show-day.ts';
+import { type DayForm, showDay, showDaysIn } from '../shared/show-day.ts';
 import { plural } from '../shared/text.ts';
 import type { VehicleReckoning } from '../vehicle/reckon.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
@@ -90,7 +90,7 @@ function paymentTable({ costs, today }: VehicleReckoning, isSold: boolean, dayFo
     const isDue = payment.dueOn <= today;
     return [
       isDue ? plain(showDay(payment.dueOn, dayForm)) : strong(showDay(payment.dueOn, dayForm)),
-      plain(payment.what),
+      plain(showDaysIn(payment.what, dayForm)),
       plain(showCents(payment.cents)),
       plain(showCents(payment.balanceAfterCents)),
       isDue ? quiet('was due') : strong('will be due'),

@@ -3,7 +3,7 @@
 import type { MoneyOverview } from '../fleet/money-overview.ts';
 import type { Dealer, Shop } from '../fleet/shop.ts';
 import { type Cents, showCents, sumCents } from '../shared/cents.ts';
-import { showDay, showMonth } from '../shared/show-day.ts';
+import { showDay, showDaysIn, showMonth } from '../shared/show-day.ts';
 import { plural } from '../shared/text.ts';
 import type { Cause } from '../time/cause.ts';
 import { frameFleetSheet, vehicles } from './fleet-frame.ts';
@@ -106,7 +106,7 @@ function dueBlocks({ due, dueThrough, names }: MoneyOverview, { currency, dayFor
         payments.map((one) => [
           plain(showDay(one.dueOn, dayForm)),
           strong(numbers.get(one.vehicleId) ?? ''),
-          plain(one.what),
+          plain(showDaysIn(one.what, dayForm)),
           plain(showCents(one.cents)),
         ]),
       ),

@@ -5,7 +5,7 @@ import { codeRequestOf, partOf } from '../programming/job-facts.ts';
 import { type JobProgress, jobProgress } from '../programming/job-progress.ts';
 import type { KeptContradiction } from '../programming/kept-plan.ts';
 import type { ProgrammingJob } from '../programming/programming-job.ts';
-import { showDay } from '../shared/show-day.ts';
+import { showDay, showDaysIn } from '../shared/show-day.ts';
 import type { Vehicle } from '../vehicle/vehicle.ts';
 import { type CautionKey, deferenceSentence } from '../work/cautions.ts';
 import { howCodeStands, whereIsPart } from './in-hand.ts';
@@ -76,7 +76,8 @@ function orderWords({ makerOrder, plan }: ProgrammingJob, shop: Shop): SheetBloc
   ];
 }
 
-function contradictionLine({ accepted, sentence: words }: KeptContradiction, shop: Shop): string {
+function contradictionLine({ accepted, sentence: told }: KeptContradiction, shop: Shop): string {
+  const words = showDaysIn(told, shop.dealer.dayForm);
   if (accepted === null) return `Not settled. ${words}`;
   const { by, on, reason } = accepted;
   return `Seen and accepted by ${personName(shop.people, by)} on ${showDay(on, shop.dealer.dayForm)}: ${sentence(reason)} ${words}`;

@@ -1,7 +1,7 @@
 // A hold strip as sheets carry it: runs of days with their look, what lies ahead, and everything it tells in words. Draws nothing.
 import { z } from 'zod';
 import { addDays, compareDays, type Day, daySchema, daysBetween, laterDay } from '../shared/day.ts';
-import { type DayForm, dayFormSchema, showDay } from '../shared/show-day.ts';
+import { type DayForm, dayFormSchema, showDay, showDaysIn } from '../shared/show-day.ts';
 import { plural } from '../shared/text.ts';
 import { causeSchema, causesInOrder, standingMeanings, standingNames } from '../time/cause.ts';
 import { causeLooks, okabeIto } from '../time/cause-look.ts';
@@ -60,7 +60,7 @@ function alternateText({ boughtOn, held, ready, breakEvenOn }: StripFacts, dayFo
   const now =
     standing === 'sold'
       ? `Sold on ${showDay(since, dayForm)}.`
-      : `Now: ${standingNames[standing]}${what === '' ? '' : `, ${what}`}, since ${showDay(since, dayForm)}${expectedOn === null ? '' : `, expected on ${showDay(expectedOn, dayForm)}`}.`;
+      : `Now: ${standingNames[standing]}${what === '' ? '' : `, ${showDaysIn(what, dayForm)}`}, since ${showDay(since, dayForm)}${expectedOn === null ? '' : `, expected on ${showDay(expectedOn, dayForm)}`}.`;
   return [
     `Hold strip. Held ${plural(held.heldDays, 'day', 'days')} since ${showDay(boughtOn, dayForm)}${shares.length === 0 ? '' : `: ${shares.join(', ')}`}.`,
     now,

@@ -1,6 +1,7 @@
 // What the number, money and day fields make of what is typed.
 import { describe, expect, it } from 'vitest';
 import { readDayShorthand } from '../../../renderer/ui/day-shorthand.ts';
+import { readMoment } from '../../../renderer/ui/read-moment.ts';
 import { readNumber, showNumber } from '../../../renderer/ui/read-number.ts';
 import { showWholeUnits } from '../../../renderer/ui/whole-units.ts';
 
@@ -60,4 +61,25 @@ describe('amounts in whole units', () => {
     [-49, '0'],
     [0, '0'],
   ])('shows %i cents as %s', (cents, text) => expect(showWholeUnits(cents)).toBe(text));
+});
+
+describe('reading a day and a time of day', () => {
+  const today = '2026-03-18';
+  const local = (hour: number, minute: number, dayOfMonth = 4) =>
+    new Date(2026, 2, dayOfMonth, hour, minute).toISOString();
+
+  it.each([
+    ['4 Mar 2026 9:05', local(9, 5)],
+    ['mar 4 17:30', local(17, 30)],
+    ['2026-03-04T00:00', local(0, 0)],
+    ['t 23:59', local(23, 59, 18)],
+  ])('reads %s', (text, instant) => expect(readMoment(text, 'day-month', today)).toBe(instant));
+
+  it.each(['', '9:05', '4 Mar 2026', '4 Mar 2026 24:00', '4 Mar 2026 10:60', '04.03.2026 10:00', '10:00 4 Mar'])(
+    'does not take “%s” for one',
+    (text) => expect(readMoment(text, 'day-month', today)).toBeNull(),
+  );
+
+  it('takes the form that the shop has chosen', () =>
+    expect(readMoment('04.03.2026 10:00', 'dotted', today)).toBe(local(10, 0)));
 });

@@ -87,6 +87,7 @@ export function TryRows({
                   />
                 </FieldPlace>
                 <MomentField
+                  today={today}
                   label={codeText.lockedUntil}
                   value={attempt.lockedUntil}
                   onChange={(lockedUntil) => set(index, { lockedUntil })}
