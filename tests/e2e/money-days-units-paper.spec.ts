@@ -100,7 +100,7 @@ async function print(
   return { fileName, words: await printedWords(program, fileName) };
 }
 
-test('currency, distance, days and paper change everywhere at once, and undo brings them back', async ({ program }) => {
+test('currency, distance, days and paper change everywhere at once, and are kept', async ({ program }) => {
   const { page } = program;
   await expect(page.getByText(/^Last backup \d/)).toBeVisible();
   await setShop(page, british);
@@ -155,9 +155,16 @@ test('currency, distance, days and paper change everywhere at once, and undo bri
     }
   });
 
+  await test.step('all of it is kept', async () => {
+    await program.close();
+    await program.start();
+    await expect(program.page.getByRole('img', { name: /^Held/ }).first()).toBeVisible();
+    await look(program.page, 'month-day', 'Lot after a start');
+  });
+
   await test.step('files for other programs keep ISO days', async () => {
-    await goTo(page, 'Lot');
-    await page.getByRole('button', { name: /CSV/ }).click();
+    await goTo(program.page, 'Lot');
+    await program.page.getByRole('button', { name: /CSV/ }).click();
     const folder = path.join(program.fleetFolder, 'exports');
     await expect.poll(async () => (await readdir(folder).catch(() => [])).length).toBe(1);
     const [fileName = ''] = await readdir(folder);
