@@ -61,6 +61,8 @@ export const keyGroups: readonly {
       { key: 'T', does: 'Today' },
       { key: '-3', does: 'Three days ago; any number will do' },
       { key: '+5', does: 'In five days' },
+      { key: '↑  ↓', does: 'A day later or earlier' },
+      { key: 'Alt+↓', does: 'Open a calendar' },
     ],
   },
 ];

@@ -30,14 +30,13 @@ export function TypedField<Value>({
   looks = 'is-number',
   tip,
   isReadOnly = false,
-  hint,
   problem,
   ...field
 }: TypedFieldProps<Value> & {
   readonly read: (text: string) => Reading<Value>;
   readonly show: (value: Value) => string;
   readonly whenUnreadable: string;
-  /** What is said of a text while it is being typed, in place of the hint; empty for nothing. */
+  /** What is said of a text while it is being typed; empty for nothing. */
   readonly whileTyped?: (text: string) => string;
   /** The value that the arrow up (1) or down (-1) goes to. */
   readonly step?: (value: Value | null, by: 1 | -1) => Value | null;
@@ -84,7 +83,7 @@ export function TypedField<Value>({
   const said = isBeingTyped ? (whileTyped?.(text) ?? '') : '';
   const spokenProblem = isUnreadable && !isBeingTyped ? whenUnreadable : problem;
   return (
-    <Field {...field} problem={spokenProblem} hint={said === '' ? hint : said}>
+    <Field {...field} problem={spokenProblem}>
       {(wiring) => (
         <div className="field-with-unit">
           <input
@@ -128,6 +127,12 @@ export function TypedField<Value>({
             }}
             onKeyDown={onKeyDown}
           />
+          {said !== '' && (
+            // It lies over what is below: a form that moved when the field is left would slip away from under a press.
+            <span role="status" className="field-said">
+              {said}
+            </span>
+          )}
           {typeof unit === 'function' ? unit(take) : unit !== undefined && <span className="field-unit">{unit}</span>}
         </div>
       )}

@@ -5,8 +5,9 @@ import { type KeyboardEvent, memo, type Ref, useImperativeHandle, useRef, useSta
 import type { TriedRowView } from '../../../app/contract/list-import-channels.ts';
 import { showCents } from '../../../app/domain/shared/cents.ts';
 import type { Day } from '../../../app/domain/shared/day.ts';
+import { useDayForm } from '../../state/day-form-store.ts';
 import { factNames, importListText as text } from '../../text/import-list.ts';
-import { sayDay } from '../../text/say-day.ts';
+import { sayDay, sayDaysIn } from '../../text/say-day.ts';
 import { GapRow } from '../../ui/gap-row.tsx';
 import { indexAfterKey } from '../../ui/row-keys.ts';
 import { changeLeftOut } from './list-store.ts';
@@ -36,6 +37,7 @@ type RowProps = {
 
 const Row = memo(function Row({ tried, index, isChosen, isCursor, today, measure }: RowProps) {
   const { row, stockNumber, vin, title, boughtOn, priceCents, problems } = tried;
+  useDayForm();
   const isGood = problems.length === 0;
   return (
     <tr
@@ -63,7 +65,7 @@ const Row = memo(function Row({ tried, index, isChosen, isCursor, today, measure
       </td>
       <td>{boughtOn === null ? '' : sayDay(boughtOn, today)}</td>
       <td className="is-number">{priceCents === null ? '' : showCents(priceCents)}</td>
-      <td className="list-against">{problems.join(' ')}</td>
+      <td className="list-against">{sayDaysIn(problems.join(' '), today)}</td>
     </tr>
   );
 });

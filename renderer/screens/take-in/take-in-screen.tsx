@@ -79,7 +79,8 @@ function TakeInForm({ vin: scanned }: { readonly vin?: string | undefined }) {
     if (event.target instanceof HTMLButtonElement) return;
     event.preventDefault();
     // Fields and the button that takes it in, in their order; the small offers under the VIN are passed over.
-    const stops = [...(form.current?.querySelectorAll<HTMLElement>('input, select, .take-in-foot button') ?? [])];
+    const reached = 'input:not([tabindex="-1"]), select, .take-in-foot button';
+    const stops = [...(form.current?.querySelectorAll<HTMLElement>(reached) ?? [])];
     const here = stops.indexOf(event.target as HTMLElement);
     stops[here + 1]?.focus();
   };
