@@ -83,7 +83,7 @@ export const setupText = {
   distanceUnit: 'Distance',
   distanceUnits: { km: 'kilometres', mi: 'miles' } satisfies Record<Dealer['distanceUnit'], string>,
   dayForm: 'Form of days',
-  dayFormHint: 'On screens and sheets, and in fields for a day. CSV files and names of files always have 2026-03-04.',
+  dayFormHint: 'On screens and sheets. CSV files and names of files keep ISO 8601.',
   dayForms: {
     'day-month': '4 Mar 2026',
     'month-day': 'Mar 4, 2026',

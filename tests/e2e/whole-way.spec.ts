@@ -16,6 +16,7 @@ import {
   openVehicle,
   section,
   todayOf,
+  wholeDay,
 } from './at-the-desk.ts';
 import { setUpShop, takeInByKeyboard } from './first-steps.ts';
 import { expect, test } from './fixtures.ts';
@@ -367,7 +368,7 @@ test('a vehicle goes from purchase to the printed sheet and its sale', async ({ 
     // In transit on two; the scan is work; the part and the code were waited for, but the paper came last of all.
     const strip = page.getByRole('img', { name: /^Held 12 days/ });
     await expect(strip).toHaveAccessibleName(
-      new RegExp(`^Held 12 days since ${on(-12)}: in transit 2, programming 2, in work 1, paper 7\\.`),
+      new RegExp(`^Held 12 days since ${wholeDay(on(-12))}: in transit 2, programming 2, in work 1, paper 7\\.`),
     );
   });
 
