@@ -267,7 +267,7 @@ export function jobSheet(vehicle: Vehicle, reckoning: VehicleReckoning, shop: Sh
     ...partTable(vehicle.parts, dayForm),
     ...codeTable(vehicle, shop),
     ...labourBlocks(vehicle, shop),
-    ...pictureBlocks(vehicle, ['everyone', 'workshop']),
+    ...pictureBlocks(vehicle, ['everyone', 'workshop'], dayForm),
     { kind: 'heading', level: 2, text: 'What happened' },
     { kind: 'blank-lines', label: 'New faults, readings, time taken, what is still to do', count: 6, fillsPage: true },
     { kind: 'signatures', labels: ['Work done by, day', 'Looked over by, day'] },

@@ -195,7 +195,7 @@ export function readinessSheet(vehicle: Vehicle, reckoning: VehicleReckoning, sh
     vehicleFacts(vehicle, shop),
     ...tellBlocks(vehicle, shop),
     ...faultBlocks(vehicle, shop.dealer.dayForm),
-    ...pictureBlocks(vehicle, ['everyone']),
+    ...pictureBlocks(vehicle, ['everyone'], shop.dealer.dayForm),
     ...scanBlocks(vehicle.scans, shop.dealer.dayForm),
     ...checkBlocks(vehicle, reckoning, shop),
     ...reminderBlocks(vehicle, reckoning, shop),

@@ -55,30 +55,30 @@ describe('photographs on sheets', () => {
   });
 
   it('make no heading where there is none', () => {
-    expect(pictureBlocks(withThese(forManager, notChosen), ['everyone', 'workshop'])).toEqual([]);
+    expect(pictureBlocks(withThese(forManager, notChosen), ['everyone', 'workshop'], 'day-month')).toEqual([]);
   });
 });
 
 describe('a photograph', () => {
   it('is named by the copy made for paper, never by the file as it was given', () => {
-    const [, block] = pictureBlocks(withThese(first), ['everyone']);
+    const [, block] = pictureBlocks(withThese(first), ['everyone'], 'day-month');
     expect(block?.kind === 'pictures' && block.items[0]?.sha256).toBe(first.printSha256);
     expect(block?.kind === 'pictures' && block.vehicleId).toBe(exampleVehicle.id);
   });
 
   it('is left out where no such copy could be made', () => {
-    expect(pictureBlocks(withThese({ ...first, printSha256: null }), ['everyone'])).toEqual([]);
+    expect(pictureBlocks(withThese({ ...first, printSha256: null }), ['everyone'], 'day-month')).toEqual([]);
   });
 
   it('has its words and its day, and is read out as a photograph', () => {
-    const [, block] = pictureBlocks(withThese({ ...first, caption: ' Door, scratched. ' }), ['everyone']);
+    const [, block] = pictureBlocks(withThese({ ...first, caption: ' Door, scratched. ' }), ['everyone'], 'day-month');
     const item = block?.kind === 'pictures' ? block.items[0] : undefined;
     expect(item?.caption).toBe('Door, scratched · 4 Mar 2026');
     expect(item?.alternateText).toBe('Photograph of 4 Mar 2026: Door, scratched.');
   });
 
   it('is read out as one even where nobody has described it', () => {
-    const [, block] = pictureBlocks(withThese({ ...first, caption: '  ' }), ['everyone']);
+    const [, block] = pictureBlocks(withThese({ ...first, caption: '  ' }), ['everyone'], 'day-month');
     const item = block?.kind === 'pictures' ? block.items[0] : undefined;
     expect(item?.caption).toBe('4 Mar 2026');
     expect(item?.alternateText).toBe('Photograph of 4 Mar 2026, not described');
@@ -86,7 +86,7 @@ describe('a photograph', () => {
 
   it('comes in the order of its day, and of one day in the order they were added', () => {
     const again = { ...first, id: 'again' };
-    const [, block] = pictureBlocks(withThese(third, first, again, second), ['everyone']);
+    const [, block] = pictureBlocks(withThese(third, first, again, second), ['everyone'], 'day-month');
     expect(block?.kind === 'pictures' && block.items.map((item) => item.attachmentId)).toEqual([
       first.id,
       'again',
