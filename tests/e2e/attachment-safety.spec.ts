@@ -16,7 +16,7 @@ test.use({ fleet: records(makeShop(), fleet) });
 test('a document that has gone is told, looked at and put back; the archive says how much it would add', async ({
   program,
 }) => {
-  await expect(program.page.getByText(/^Last backup \d{4}-/)).toBeVisible();
+  await expect(program.page.getByText(/^Last backup \d/)).toBeVisible();
   const added = await program.page.evaluate(async () => {
     const { ask } = window.lotwright;
     const opened = await ask['vehicle:open']({ id: 'kept-one' });

@@ -7,7 +7,12 @@ import { deskStore } from '../../../renderer/state/desk-store.ts';
 type Asked = { readonly id: string; readonly name: string; readonly bytes: Uint8Array };
 
 const deskOf = (person: string) =>
-  ({ person: { id: person }, signIn: { isLocked: false, signedInId: null }, seesMoney: true }) as unknown as Desk;
+  ({
+    shop: null,
+    person: { id: person },
+    signIn: { isLocked: false, signedInId: null },
+    seesMoney: true,
+  }) as unknown as Desk;
 
 const refused = (sentence: string) => ({
   ok: false,
