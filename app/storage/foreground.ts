@@ -4,21 +4,32 @@ import { setImmediate } from 'node:timers';
 /** Longest that background work stands still for one stretch of calls: a call that itself waits for that work must not hold it up. */
 const longestPauseMs = 2000;
 
+/** A call seldom comes alone: the page reads what has changed, a person types on. So long after the last one nothing begins. */
+const lingerMs = 100;
+
 export class Foreground {
-  #busy = 0;
+  #calls = 0;
+  #isBusy = false;
   #busySince = 0;
+  #lingering: NodeJS.Timeout | null = null;
   #waiting: (() => void)[] = [];
 
-  /** From now on until the returned function is called, background work stands still. */
+  get isBusy(): boolean {
+    return this.#isBusy;
+  }
+
+  /** From now on until a moment after the returned function is called, background work stands still. */
   begin(): () => void {
-    if (this.#busy === 0) this.#busySince = performance.now();
-    this.#busy += 1;
+    if (!this.#isBusy) this.#busySince = performance.now();
+    this.#isBusy = true;
+    this.#calls += 1;
+    if (this.#lingering !== null) clearTimeout(this.#lingering);
     let isOver = false;
     return () => {
       if (isOver) return;
       isOver = true;
-      this.#busy -= 1;
-      if (this.#busy === 0) this.#letGo();
+      this.#calls -= 1;
+      if (this.#calls === 0) this.#lingering = setTimeout(() => this.#letGo(), lingerMs);
     };
   }
 
@@ -26,7 +37,7 @@ export class Foreground {
   pause(): Promise<void> {
     return new Promise((resolve) => {
       const left = longestPauseMs - (performance.now() - this.#busySince);
-      if (this.#busy === 0 || left <= 0) {
+      if (!this.#isBusy || left <= 0) {
         setImmediate(resolve);
         return;
       }
@@ -40,6 +51,7 @@ export class Foreground {
   }
 
   #letGo(): void {
+    this.#isBusy = false;
     const waiting = this.#waiting;
     this.#waiting = [];
     for (const goOn of waiting) goOn();

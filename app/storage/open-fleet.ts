@@ -22,7 +22,7 @@ import { FleetHistory } from './fleet-history.ts';
 import { type FleetLock, type LockOutcome, type LockOwner, staleAfterMinutes, takeLock } from './fleet-lock.ts';
 import { FleetRecords } from './fleet-records.ts';
 import { FleetStore, type ReadOnlyReason, type StoreState } from './fleet-store.ts';
-import type { Foreground } from './foreground.ts';
+import { Foreground } from './foreground.ts';
 import type { Kept } from './kept.ts';
 import { type FileToKeep, removeUnfinished } from './make-backup.ts';
 import { migrateFiles } from './migrate-fleet.ts';
@@ -52,7 +52,7 @@ export type OpenFleetOptions = {
   readonly readSoldAfter?: Promise<void>;
   /** From so many sold vehicles on they are read after the rest. */
   readonly readsSoldLaterFrom?: number;
-  /** What a person does, before which the backup of the day stands back; without it, it does not. */
+  /** What a person does, before which the backup of the day and reading the sold vehicles stand back. */
   readonly foreground?: Foreground;
   /** For tests of migrations. */
   readonly kinds?: RecordKinds;
@@ -170,7 +170,7 @@ async function openStore(
   lock: FleetLock | null,
   state: StoreState,
 ): Promise<FleetStore> {
-  const { folder, clock, kinds } = options;
+  const { folder, clock, kinds, foreground = new Foreground() } = options;
   if (lock) {
     await makeSubfolders(folder);
     await removeLeftovers(folder);
@@ -200,7 +200,7 @@ async function openStore(
     },
     missing: () => state.troubles.map((trouble) => trouble.fileName).filter(isBackedUp),
     neededIds: () => new Set(state.troubles.flatMap((trouble) => trouble.lastGoodCopy?.backupId ?? [])),
-    giveWay: async () => options.foreground?.pause(),
+    giveWay: () => foreground.pause(),
   });
   const onPutAside = () => {
     state.areTroublesStale = true;
@@ -229,6 +229,7 @@ async function openStore(
     names: later,
     after: options.readSoldAfter ?? Promise.resolve(),
     records,
+    foreground,
     putAside: async (bad) => (state.readOnly ? bad : putBadAside(folder, bad, clock())),
   });
   const history = new FleetHistory({ folder, clock, guard });

@@ -1,13 +1,13 @@
 // Reads the records of a fleet folder once; sold vehicles of a long ledger may be left for later. Changes nothing: what to do about bad
 // files is decided by the caller.
 import { readFile } from 'node:fs/promises';
-import { setImmediate } from 'node:timers/promises';
 import type { Shop } from '../domain/fleet/shop.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import { mapAtMost } from './at-most.ts';
 import { contentHash } from './content-hash.ts';
 import type { BadFile } from './file-trouble.ts';
 import { namesIn, pathIn, shopFile, vehiclesFolder } from './fleet-folder.ts';
+import type { Foreground } from './foreground.ts';
 import { type ReadRecord, type RecordFault, readRecord } from './record-file.ts';
 import type { RecordKind, RecordKinds } from './record-kind.ts';
 import { systemCode } from './storage-problem.ts';
@@ -145,13 +145,14 @@ function isAnyOld(found: readonly Found<Shop | Vehicle>[], kinds: RecordKinds): 
 const sliceMs = 12;
 
 /**
- * Reads what `readFleet` left for later, a few files at a time, and hands over each good record. Answers what was bad.
+ * Reads what `readFleet` left for later, a few files at a time, standing back for what a person does, and hands over each good record. Answers what was bad.
  */
 export async function readLater(
   folder: string,
   kinds: RecordKinds,
   names: readonly string[],
   take: (found: FoundRecord<Vehicle>) => void,
+  foreground: Foreground,
 ): Promise<BadFile[]> {
   const bad: BadFile[] = [];
   let until = performance.now() + sliceMs;
@@ -159,8 +160,8 @@ export async function readLater(
     const result = await readVehicle(folder, kinds, name);
     if (result.kind === 'good') take(result.found);
     if (result.kind === 'bad') bad.push(result.bad);
-    if (performance.now() < until) return;
-    await setImmediate();
+    if (performance.now() < until && !foreground.isBusy) return;
+    await foreground.pause();
     until = performance.now() + sliceMs;
   });
   return bad;

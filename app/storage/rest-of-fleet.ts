@@ -2,6 +2,7 @@
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { BadFile } from './file-trouble.ts';
 import type { FleetRecords } from './fleet-records.ts';
+import type { Foreground } from './foreground.ts';
 import { type FoundRecord, readLater } from './read-fleet.ts';
 import type { RecordKinds } from './record-kind.ts';
 import { problemFromError } from './storage-problem.ts';
@@ -14,6 +15,7 @@ export type RestSetting = {
   /** Reading begins when this comes true. */
   readonly after: Promise<void>;
   readonly records: FleetRecords;
+  readonly foreground: Foreground;
   /** Puts bad files aside where the fleet may be written; answers those that stay where they are. */
   readonly putAside: (bad: readonly BadFile[]) => Promise<readonly BadFile[]>;
 };
@@ -33,14 +35,22 @@ export class RestOfFleet {
     return this.#toRead;
   }
 
-  async #read({ folder, kinds, names, after, records, putAside }: RestSetting): Promise<readonly BadFile[]> {
+  async #read({
+    folder,
+    kinds,
+    names,
+    after,
+    records,
+    foreground,
+    putAside,
+  }: RestSetting): Promise<readonly BadFile[]> {
     await after;
     const take = (found: FoundRecord<Vehicle>) => {
       records.add(found);
       this.#toRead -= 1;
     };
     try {
-      return await putAside(await readLater(folder, kinds, names, take));
+      return await putAside(await readLater(folder, kinds, names, take, foreground));
     } catch (error) {
       const { detail } = problemFromError(error, 'Reading the sold vehicles');
       return [{ fileName: 'vehicles', kind: 'cannot-read', reason: detail }];

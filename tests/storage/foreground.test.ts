@@ -35,7 +35,15 @@ it('holds it until the last of several calls is over, counting each once', async
   expect(watched.isOver).toBe(false);
   second();
   await turns();
-  expect(watched.isOver).toBe(true);
+  expect(watched.isOver).toBe(false);
+  // Nor at once: a call seldom comes alone.
+  foreground.begin()();
+  await vi.advanceTimersByTimeAsync(90);
+  await turns();
+  expect([watched.isOver, foreground.isBusy]).toEqual([false, true]);
+  await vi.advanceTimersByTimeAsync(20);
+  await turns();
+  expect([watched.isOver, foreground.isBusy]).toEqual([true, false]);
 });
 
 it('lets it go on after two seconds, because the call may itself be waiting for it', async () => {
