@@ -9,6 +9,7 @@ import { pathIn } from '../storage/fleet-folder.ts';
 import { isCopyOfPicture, judgeAttachment } from '../storage/judge-attachment.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
 import { maySeeAttachment } from './role-rules.ts';
+import { saveChanged } from './vehicle-commands.ts';
 
 function asBuffer(bytes: Uint8Array): Buffer {
   return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
@@ -70,13 +71,7 @@ export async function addAttachment(
   ];
   const written = await context.store.keepAttachmentFiles(id, files);
   if (!written.ok) return refuseStorage(written.error);
-  const what = isPicture ? 'a photograph added' : 'a document added';
-  const saved = await context.store.saveVehicle(next.value, kept.revision, context.telling('change', what));
-  if (!saved.ok) return refuseStorage(saved.error);
-  const label = `${kept.data.identity.stockNumber}: ${what}`;
-  context.undo.push({ vehicleId: id, label, what, before: kept.data, after: saved.value.data });
-  context.emitRow(id);
-  return ok({ view: context.view(saved.value), desk: context.desk() });
+  return saveChanged(context, kept, next.value, isPicture ? 'a photograph added' : 'a document added');
 }
 
 /** The attachment where this person may see the vehicle and it. */

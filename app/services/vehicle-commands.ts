@@ -5,6 +5,7 @@ import { applyChange, describeChange } from '../domain/vehicle/apply-change.ts';
 import { takeInVehicle } from '../domain/vehicle/take-in.ts';
 import type { Vehicle } from '../domain/vehicle/vehicle.ts';
 import type { Telling } from '../storage/fleet-history.ts';
+import type { Kept } from '../storage/kept.ts';
 import { type Answer, type DeskContext, refuse, refuseStorage } from './desk-context.ts';
 import { destroyCodesOfRemoved } from './destroy-overdue-codes.ts';
 import { refusalOf, withHiddenKept } from './role-rules.ts';
@@ -59,6 +60,22 @@ export async function takeIn(
   return ok({ view: context.view(saved.value), desk: context.desk() });
 }
 
+/** Saves the record that a permitted change has made of `kept`, as one act that can be undone; `what` is what a person would call it. */
+export async function saveChanged(
+  context: DeskContext,
+  kept: Kept<Vehicle>,
+  next: Vehicle,
+  what: string,
+): Answer<ChannelOutput<'vehicle:change'>> {
+  const saved = await context.store.saveVehicle(next, kept.revision, context.telling('change', what));
+  if (!saved.ok) return refuseStorage(saved.error);
+  const label = `${nameOf(kept.data)}: ${what}`;
+  context.undo.push({ vehicleId: next.id, label, what, before: kept.data, after: saved.value.data });
+  await destroyCodesOfRemoved(context, kept.data, saved.value.data);
+  context.emitRow(next.id);
+  return ok({ view: context.view(saved.value), desk: context.desk() });
+}
+
 export async function changeVehicle(
   context: DeskContext,
   input: ChannelInput<'vehicle:change'>,
@@ -76,14 +93,7 @@ export async function changeVehicle(
   const applied = applyChange(kept.data, change, context.changeContext());
   if (!applied.ok) return refuse('refused', '', [...problems, ...applied.error]);
   if (problems.length > 0) return refuse('refused', '', problems);
-  const what = describeChange(kept.data, change);
-  const saved = await context.store.saveVehicle(applied.value, kept.revision, context.telling('change', what));
-  if (!saved.ok) return refuseStorage(saved.error);
-  const label = `${nameOf(kept.data)}: ${what}`;
-  context.undo.push({ vehicleId: input.id, label, what, before: kept.data, after: saved.value.data });
-  await destroyCodesOfRemoved(context, kept.data, saved.value.data);
-  context.emitRow(input.id);
-  return ok({ view: context.view(saved.value), desk: context.desk() });
+  return saveChanged(context, kept, applied.value, describeChange(kept.data, change));
 }
 
 export async function withdraw(

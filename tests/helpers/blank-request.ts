@@ -1,24 +1,9 @@
-// A code request of which nothing is known yet but the day: what the makers of requests begin with.
-import { noRequestLife, type RequestFacts } from '../../app/domain/codes/request-facts.ts';
+// A code request of which nothing is known yet but the day, as its form first shows it: what the makers of requests begin with.
+import type { RequestFacts } from '../../app/domain/codes/request-facts.ts';
 import type { Day } from '../../app/domain/shared/day.ts';
+import { freshCodeRequest } from '../../renderer/screens/vehicle/fresh-facts.ts';
 
 export function blankRequest(notedOn: Day): RequestFacts {
-  return {
-    notedOn,
-    kind: 'immobiliser',
-    module: '',
-    deviceSerial: '',
-    reason: '',
-    faultId: null,
-    proof: null,
-    askedOn: null,
-    askedOf: '',
-    expectedOn: null,
-    answeredOn: null,
-    outcome: null,
-    feeCents: 0,
-    keptWhere: '',
-    note: '',
-    ...noRequestLife,
-  };
+  const { id: _id, ...facts } = freshCodeRequest('not-used', notedOn);
+  return facts;
 }

@@ -11,6 +11,16 @@ import { contentsOf, fleetOf, openForTest, tempFolder, testClock, textOf, unwrap
 import { aShop, aVehicle } from './fleet-records-fixture.ts';
 import { byAda } from './telling-fixture.ts';
 
+/** All of a plan but its files. */
+const plan = {
+  reason: 'by-hand' as const,
+  madeAt: '2026-03-04T10:00:00.000Z',
+  madeFrom: 'x',
+  missing: [],
+  attachments: [],
+  givesWay: null,
+};
+
 describe('making one', () => {
   it('holds the same files as the fleet and a table with the hash of each', async () => {
     const folder = await fleetOf(['abcd', 'efgh']);
@@ -46,14 +56,6 @@ describe('making one', () => {
     const place = await tempFolder();
     const read = () => Promise.reject(new Error('gone'));
     const file = { path: 'vehicles/abcd.json', revision: 1, savedAt: '2026-03-04T10:00:00.000Z', read };
-    const plan = {
-      reason: 'by-hand' as const,
-      madeAt: '2026-03-04T10:00:00.000Z',
-      madeFrom: 'x',
-      missing: [],
-      attachments: [],
-      givesWay: null,
-    };
     expect(await makeBackup(place, { ...plan, files: [file] })).toMatchObject({ ok: false });
     expect(await readdir(place)).toEqual([]);
   });
@@ -73,14 +75,6 @@ describe('making one', () => {
         await writeFile(copy, 'evil');
         return Buffer.from('good too');
       },
-    };
-    const plan = {
-      reason: 'by-hand' as const,
-      madeAt: '2026-03-04T10:00:00.000Z',
-      madeFrom: 'x',
-      missing: [],
-      attachments: [],
-      givesWay: null,
     };
     expect(await makeBackup(place, { ...plan, files: [first, second] })).toMatchObject({ error: { code: 'damaged' } });
     expect(await readdir(place)).toEqual([]);
